@@ -1,0 +1,59 @@
+/** The quantities a log can carry: one table, used by every stage. */
+
+export type Phase = "L1" | "L2" | "L3" | "N" | "L12" | "L23" | "L31" | "system";
+
+export const PHASE_TO_NEUTRAL = ["L1", "L2", "L3"] as const satisfies readonly Phase[];
+export const PHASE_TO_PHASE = ["L12", "L23", "L31"] as const satisfies readonly Phase[];
+
+/** V, A, W, var, VA, Hz, % (of the fundamental or of the positive sequence), 1 (no unit). */
+export type Unit = "V" | "A" | "W" | "var" | "VA" | "Hz" | "%" | "1";
+
+/**
+ * How shorter intervals become a longer one. `rms`: root of the mean square (IEC 61000-4-30, aggregation of
+ * r.m.s. quantities); `mean`: arithmetic mean; `none`: shorter values cannot be combined.
+ */
+export type AggregationRule = "rms" | "mean" | "none";
+
+export interface QuantityInfo {
+  readonly symbol: string;
+  /** Plain name as the standards use it, lower case, for sentences and axis titles. */
+  readonly name: string;
+  readonly unit: Unit;
+  readonly aggregation: AggregationRule;
+}
+
+export const QUANTITIES = {
+  voltage: { symbol: "U", name: "supply voltage", unit: "V", aggregation: "rms" },
+  current: { symbol: "I", name: "current", unit: "A", aggregation: "rms" },
+  frequency: { symbol: "f", name: "power frequency", unit: "Hz", aggregation: "mean" },
+  "thd-voltage": { symbol: "THD-U", name: "total harmonic distortion of the voltage", unit: "%", aggregation: "rms" },
+  "thd-current": { symbol: "THD-I", name: "total harmonic distortion of the current", unit: "%", aggregation: "rms" },
+  "harmonic-voltage": { symbol: "Uh", name: "harmonic voltage", unit: "%", aggregation: "rms" },
+  "harmonic-current": { symbol: "Ih", name: "harmonic current", unit: "A", aggregation: "rms" },
+  "interharmonic-voltage": { symbol: "Uih", name: "interharmonic voltage", unit: "%", aggregation: "rms" },
+  "mains-signalling": { symbol: "Us", name: "mains signalling voltage", unit: "%", aggregation: "none" },
+  pst: { symbol: "Pst", name: "short-term flicker severity", unit: "1", aggregation: "none" },
+  plt: { symbol: "Plt", name: "long-term flicker severity", unit: "1", aggregation: "none" },
+  "negative-sequence-unbalance": { symbol: "u2", name: "voltage unbalance", unit: "%", aggregation: "rms" },
+  "zero-sequence-unbalance": { symbol: "u0", name: "zero-sequence unbalance", unit: "%", aggregation: "rms" },
+  "active-power": { symbol: "P", name: "active power", unit: "W", aggregation: "mean" },
+  "reactive-power": { symbol: "Q", name: "reactive power", unit: "var", aggregation: "mean" },
+  "apparent-power": { symbol: "S", name: "apparent power", unit: "VA", aggregation: "mean" },
+  "power-factor": { symbol: "PF", name: "power factor", unit: "1", aggregation: "none" },
+} as const satisfies Record<string, QuantityInfo>;
+
+export type Quantity = keyof typeof QUANTITIES;
+
+/** One place in the table of measured values: a quantity on a phase, with a harmonic order where there is one. */
+export interface SeriesKey {
+  readonly quantity: Quantity;
+  readonly phase: Phase;
+  /** Harmonic order 1…50; for interharmonics the order below the group. */
+  readonly order?: number;
+}
+
+/** A stable text for a key, for maps and messages: "harmonic-voltage L1 order 5". */
+export function keyText(key: SeriesKey): string {
+  const where = key.phase === "system" ? "" : ` ${key.phase}`;
+  return `${key.quantity}${where}${key.order === undefined ? "" : ` order ${key.order}`}`;
+}

@@ -1,0 +1,39 @@
+/** Instants and lengths of time, in integer microseconds. */
+
+/** Integer microseconds since 1970-01-01T00:00Z; exact in a double until the year 2255. */
+export type Instant = number;
+
+/** A length of time in integer microseconds. */
+export type Duration = number;
+
+export const SECOND: Duration = 1_000_000;
+export const MINUTE: Duration = 60 * SECOND;
+export const HOUR: Duration = 60 * MINUTE;
+export const DAY: Duration = 24 * HOUR;
+/** Seven times 24 hours, whatever the local clock does: 1008 intervals of ten minutes. */
+export const WEEK: Duration = 7 * DAY;
+/** 365 days, the year that EN 50160's frequency rule is counted over here (3 153 600 intervals of 10 s). */
+export const YEAR: Duration = 365 * DAY;
+
+/** ISO 8601 in UTC with `Z`; a fraction only where there is one. */
+export function isoUtc(t: Instant): string {
+  const ms = Math.floor(t / 1000);
+  const micros = t - ms * 1000;
+  const iso = new Date(ms).toISOString();
+  if (micros !== 0) return `${iso.slice(0, -1)}${String(micros).padStart(3, "0")}Z`;
+  return iso.endsWith(".000Z") ? `${iso.slice(0, -5)}Z` : iso;
+}
+
+/** "10 min", "2 h", "3 s": a duration in the unit that divides it. */
+export function durationText(d: Duration): string {
+  for (const [unit, name] of [
+    [WEEK, "weeks"],
+    [DAY, "d"],
+    [HOUR, "h"],
+    [MINUTE, "min"],
+    [SECOND, "s"],
+  ] as const) {
+    if (d >= unit && d % unit === 0) return `${d / unit} ${d === unit && unit === WEEK ? "week" : name}`;
+  }
+  return `${d / SECOND} s`;
+}

@@ -1,0 +1,194 @@
+import { z } from "zod";
+import { QUANTITIES } from "../recording/quantity.js";
+
+/**
+ * results.json, schema version 1: the one result document, and the type of it. Times are ISO 8601 UTC with Z, numbers
+ * carry full precision. Nothing in it depends on the clock, the machine or the path.
+ */
+
+export const RESULT_SCHEMA_VERSION = 1;
+
+const quantity = z.enum(Object.keys(QUANTITIES) as [keyof typeof QUANTITIES, ...(keyof typeof QUANTITIES)[]]);
+const phase = z.enum(["L1", "L2", "L3", "N", "L12", "L23", "L31", "system"]);
+const time = z.iso.datetime();
+const count = z.int().nonnegative();
+
+export const verdictSchema = z.enum(["conforms", "does-not-conform", "undecided", "not-assessed", "for-information"]);
+
+/** Why a verdict is what it is; `values` let another language rebuild the sentence. */
+const reason = z.strictObject({
+  id: z.string(),
+  sentence: z.string(),
+  values: z.record(z.string(), z.union([z.number(), z.string()])),
+});
+
+const counts = z.strictObject({ n: count, outside: count });
+
+/** One requirement on one phase (and order) in one week. */
+export const rowSchema = z.strictObject({
+  id: z.string(),
+  clause: z.string(),
+  quantity,
+  phase,
+  order: z.int().optional(),
+  unit: z.string(),
+  /** In `unit`: percentages of the declared voltage are already volts. */
+  limit: z.strictObject({ min: z.number().optional(), max: z.number().optional() }),
+  /** Length of an interval in seconds. */
+  intervalS: z.number(),
+  /** Share that must lie within, 0…1. */
+  share: z.number(),
+  period: z.enum(["day", "week", "year"]),
+  binding: z.boolean(),
+  confirmed: z.boolean(),
+  /** Whether the values were logged or computed here. */
+  origin: z.enum(["logged", "computed"]),
+  /** Valid intervals that decide. */
+  n: count,
+  outside: count,
+  /** How many of `n` may lie outside: floor((1 − share) · n). */
+  allowed: count,
+  /** Intervals of the week without valid data. */
+  missing: count,
+  worst: z.strictObject({ value: z.number(), at: time }).nullable(),
+  /** Information only, nearest-rank order statistic: the value not exceeded (high), or not undercut (low), by `share`. */
+  percentile: z.strictObject({ low: z.number().optional(), high: z.number().optional() }),
+  verdict: verdictSchema,
+  reason: reason.optional(),
+  /** No filling of the missing intervals could change the verdict. */
+  robust: z.boolean(),
+  counts: z.strictObject({ withFlagged: counts, withoutFlagged: counts }),
+});
+
+export const weekSchema = z.strictObject({
+  start: time,
+  end: time,
+  /** worst-sliding: a 7-day window that shows more than any consecutive week does; holds only the rows it is worst for. */
+  kind: z.enum(["consecutive", "worst-sliding"]),
+  /** false: the rest of the recording, shorter than a week. */
+  complete: z.boolean(),
+  /** Lowest share of valid intervals among the week's binding requirements, 0…1. */
+  coverage: z.number(),
+  verdict: verdictSchema,
+  requirements: z.array(rowSchema),
+});
+
+const stated = z.strictObject({
+  value: z.union([z.string(), z.number()]),
+  origin: z.enum(["given", "inferred", "assumed"]),
+  reason: z.string().optional(),
+});
+
+export const assessmentSchema = z.strictObject({
+  schema: z.literal(RESULT_SCHEMA_VERSION),
+  tool: z.strictObject({ name: z.string(), version: z.string() }),
+  sources: z.array(z.strictObject({ name: z.string(), bytes: count, sha256: z.string(), format: z.string() })),
+  setup: z.record(z.string(), stated),
+  recording: z.strictObject({
+    kind: z.string(),
+    start: time,
+    end: time,
+    zone: z.string(),
+    /** Counted on the ten-minute intervals of the supply voltage, or of the longest series where no voltage was logged. */
+    intervals: z.strictObject({
+      expected: count,
+      present: count,
+      missing: count,
+      duplicate: count,
+      flagged: count,
+      excluded: count,
+    }),
+    findings: z.array(
+      z.strictObject({
+        id: z.string(),
+        severity: z.enum(["none", "note", "blocks"]),
+        sentence: z.string(),
+        evidence: z.record(z.string(), z.union([z.number(), z.string(), z.array(z.string())])),
+        quantities: z.array(quantity),
+        phases: z.array(phase),
+        danger: z.enum(["open-neutral", "high-voltage"]).optional(),
+      }),
+    ),
+    columns: z.array(
+      z.strictObject({
+        file: z.string(),
+        position: z.int(),
+        header: z.string(),
+        takenFor: z.string().optional(),
+        reason: z.string(),
+      }),
+    ),
+    remarks: z.array(z.string()),
+  }),
+  ruleSet: z.strictObject({
+    id: z.string(),
+    title: z.string(),
+    standard: z.string(),
+    edition: z.string(),
+    sha256: z.string(),
+    inherits: z.array(z.strictObject({ id: z.string(), sha256: z.string() })),
+    notes: z.array(z.string()),
+    /** Every requirement as judged, with its source; `confirmed: false` where no public document confirms the value. */
+    requirements: z.array(
+      z.strictObject({
+        id: z.string(),
+        title: z.string(),
+        clause: z.string(),
+        quantity,
+        binding: z.boolean(),
+        source: z.string(),
+        confirmed: z.boolean(),
+        note: z.string().optional(),
+        /** Limits by harmonic order that are not confirmed although the requirement is, or the reverse. */
+        orders: z
+          .array(
+            z.strictObject({
+              order: z.int(),
+              max: z.number(),
+              confirmed: z.boolean(),
+              source: z.string(),
+              note: z.string().optional(),
+            }),
+          )
+          .optional(),
+      }),
+    ),
+  }),
+  verdict: verdictSchema,
+  notAssessed: z.array(z.strictObject({ requirement: z.string(), reason })),
+  weeks: z.array(weekSchema),
+  events: z.array(
+    z.strictObject({
+      kind: z.enum(["dip", "swell", "interruption", "rapid-voltage-change"]),
+      phases: z.array(phase),
+      start: time,
+      durationS: z.number(),
+      extreme: z.number(),
+      unit: z.string(),
+      row: z.string().optional(),
+      column: z.string().optional(),
+    }),
+  ),
+  summary: z.array(
+    z.strictObject({
+      quantity,
+      phase,
+      order: z.int().optional(),
+      unit: z.string(),
+      intervalS: z.number(),
+      n: count,
+      min: z.number(),
+      mean: z.number(),
+      max: z.number(),
+      p05: z.number(),
+      p95: z.number(),
+      p99: z.number(),
+    }),
+  ),
+});
+
+export type Verdict = z.infer<typeof verdictSchema>;
+export type Row = z.infer<typeof rowSchema>;
+export type Week = z.infer<typeof weekSchema>;
+export type Reason = z.infer<typeof reason>;
+export type Assessment = z.infer<typeof assessmentSchema>;
