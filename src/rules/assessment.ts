@@ -63,9 +63,12 @@ export const rowSchema = z.strictObject({
 export const weekSchema = z.strictObject({
   start: time,
   end: time,
-  /** worst-sliding: a 7-day window that shows more than any consecutive week does; holds only the rows it is worst for. */
-  kind: z.enum(["consecutive", "worst-sliding"]),
-  /** false: the rest of the recording, shorter than a week. */
+  /**
+   * worst-sliding: a 7-day window that shows more than any consecutive week does; holds only the rows it is worst for.
+   * year: 365 days; only where the recording is that long or already breaks a yearly rule, with the yearly rows only.
+   */
+  kind: z.enum(["consecutive", "worst-sliding", "year"]),
+  /** false: the recording ends before the period does. */
   complete: z.boolean(),
   /** Lowest share of valid intervals among the week's binding requirements, 0…1. */
   coverage: z.number(),

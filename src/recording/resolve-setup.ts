@@ -1,0 +1,155 @@
+import { UsageError } from "../errors.js";
+import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase } from "./quantity.js";
+import type { Recording } from "./recording.js";
+import type { GivenSetup, Setup, Stated } from "./setup.js";
+
+/** What the chosen limit set says about the supply it is for. */
+export interface SupplyFacts {
+  readonly id: string;
+  readonly title: string;
+  readonly level: "LV" | "MV" | "HV";
+  readonly nominalFrequency: 50 | 60;
+  /** Phase to neutral, V; only where the standard names one. */
+  readonly nominalVoltage?: number;
+}
+
+/** How far the median may lie from the standard's nominal voltage for that to be taken as the declared one: the ±15 % that a supply may reach. */
+const NOMINAL_BAND = 0.15;
+
+/**
+ * Completes the setup from the log and the limit set. Each fact says where it comes from; a fact that decides the
+ * verdict and follows from neither is asked for.
+ * @throws UsageError asking for `--declared` or `--connection`
+ */
+export function resolveSetup(
+  given: GivenSetup,
+  ruleSetGiven: boolean,
+  recording: Recording,
+  facts: SupplyFacts,
+): Setup {
+  const { timeBase } = recording.ledger;
+  const connection = resolveConnection(given, recording, facts);
+  return {
+    ...(given.site !== undefined && { site: stated(given.site) }),
+    ...(given.measuringPoint !== undefined && { measuringPoint: stated(given.measuringPoint) }),
+    ...(given.instrument !== undefined && { instrument: stated(instrumentText(given.instrument)) }),
+    connection,
+    declaredVoltage: resolveDeclaredVoltage(given, connection.value, recording, facts),
+    nominalFrequency: resolveNominalFrequency(given, facts),
+    zone: {
+      value: timeBase.zone,
+      origin: timeBase.zoneOrigin === "stamps" ? "inferred" : timeBase.zoneOrigin,
+      ...(timeBase.zoneOrigin === "stamps" && { reason: "the stamps carry their own offset from UTC" }),
+      ...(timeBase.zoneOrigin === "assumed" && {
+        reason: "the stamps carry no zone and none was given; they are read as UTC (--zone names another)",
+      }),
+    },
+    intervalLabel: {
+      value: timeBase.intervalLabel,
+      origin: timeBase.labelOrigin,
+      ...(timeBase.labelOrigin === "inferred" && { reason: "the header of the time column says so" }),
+      ...(timeBase.labelOrigin === "assumed" && {
+        reason:
+          "the log does not say whether a stamp marks the start or the end of its interval (setup: intervalLabel)",
+      }),
+    },
+    ruleSet: ruleSetGiven
+      ? stated(facts.id)
+      : { value: facts.id, origin: "assumed", reason: "no limit set was named (--rules); this is the default" },
+    ...(given.voltageRatio !== undefined && { voltageRatio: stated(String(given.voltageRatio)) }),
+    ...(given.currentRatio !== undefined && { currentRatio: stated(String(given.currentRatio)) }),
+  };
+}
+
+function stated<T>(value: T): Stated<T> {
+  return { value, origin: "given" };
+}
+
+function instrumentText(instrument: NonNullable<GivenSetup["instrument"]>): string {
+  const { type, class: accuracy, serialNumber, calibrationDate } = instrument;
+  const parts = [
+    type,
+    accuracy !== undefined && `class ${accuracy} (IEC 61000-4-30)`,
+    serialNumber !== undefined && `serial number ${serialNumber}`,
+    calibrationDate !== undefined && `calibrated ${calibrationDate}`,
+  ];
+  return parts.filter((p) => typeof p === "string").join(", ");
+}
+
+function resolveConnection(given: GivenSetup, recording: Recording, facts: SupplyFacts): Setup["connection"] {
+  if (given.connection !== undefined) return stated(given.connection);
+  const has = (phases: readonly Phase[]) =>
+    phases.filter((p) => recording.series.some((s) => s.quantity === "voltage" && s.phase === p));
+  const neutral = has(PHASE_TO_NEUTRAL);
+  const between = has(PHASE_TO_PHASE);
+  if (between.length > 0 && (facts.level !== "LV" || neutral.length === 0)) {
+    const why =
+      facts.level === "LV"
+        ? "the log holds voltages between phases only"
+        : "medium and high voltage are judged between phases";
+    return { value: "delta", origin: "inferred", reason: why };
+  }
+  if (neutral.length > 1)
+    return { value: "star", origin: "inferred", reason: `the log holds ${neutral.join(", ")} to neutral` };
+  if (neutral.length === 1 && neutral[0] === "L1") {
+    return { value: "single", origin: "inferred", reason: "the log holds one voltage only, L1 to neutral" };
+  }
+  if (neutral.length === 1)
+    return { value: "star", origin: "inferred", reason: `the log holds ${neutral[0]} to neutral` };
+  return { value: "star", origin: "assumed", reason: "the log holds no voltages that would show the connection" };
+}
+
+function resolveDeclaredVoltage(
+  given: GivenSetup,
+  connection: Setup["connection"]["value"],
+  recording: Recording,
+  facts: SupplyFacts,
+): Stated<number> {
+  if (given.declaredVoltage !== undefined) return stated(given.declaredVoltage);
+  const phases: readonly Phase[] = connection === "delta" ? PHASE_TO_PHASE : PHASE_TO_NEUTRAL;
+  const median = medianOf(recording, phases);
+  if (facts.nominalVoltage === undefined) {
+    const measured = median === undefined ? "" : ` The measured voltages have a median of ${voltsText(median)}.`;
+    throw new UsageError(
+      `${facts.title} judges against the declared voltage Uc, which the log does not state.${measured} Give it in volts with --declared (it stands in the connection contract).`,
+    );
+  }
+  if (median === undefined) {
+    return {
+      value: facts.nominalVoltage,
+      origin: "assumed",
+      reason: `the nominal voltage of ${facts.title}; the log holds no voltages to compare it with`,
+    };
+  }
+  // EN 50160 names 230 V; three-wire supplies take it between phases, or 400 V where the neutral is not measured.
+  const candidates = connection === "delta" ? [400, facts.nominalVoltage] : [facts.nominalVoltage];
+  const nominal = candidates.find((un) => Math.abs(median - un) <= NOMINAL_BAND * un);
+  if (nominal === undefined) {
+    throw new UsageError(
+      `The measured voltages have a median of ${voltsText(median)}, which does not fit the ${candidates.join(" or ")} V of ${facts.title}. Give the declared voltage in volts with --declared, and another limit set with --rules if this is not a low-voltage supply.`,
+    );
+  }
+  return {
+    value: nominal,
+    origin: "inferred",
+    reason: `nominal voltage of a public low-voltage supply; the median of the measured voltages is ${voltsText(median)}`,
+  };
+}
+
+function resolveNominalFrequency(given: GivenSetup, facts: SupplyFacts): Stated<50 | 60> {
+  if (given.nominalFrequency !== undefined) return stated(given.nominalFrequency);
+  return { value: facts.nominalFrequency, origin: "inferred", reason: `nominal frequency of ${facts.title}` };
+}
+
+function medianOf(recording: Recording, phases: readonly Phase[]): number | undefined {
+  const series = recording.series.filter((s) => s.quantity === "voltage" && phases.includes(s.phase));
+  const medians = series.flatMap((s) => {
+    const values = s.values.filter((v) => !Number.isNaN(v)).sort();
+    return values.length === 0 ? [] : [values[values.length >> 1] as number];
+  });
+  return medians.sort((a, b) => a - b)[medians.length >> 1];
+}
+
+function voltsText(volts: number): string {
+  return volts >= 1000 ? `${(volts / 1000).toPrecision(4)} kV` : `${volts.toPrecision(4)} V`;
+}

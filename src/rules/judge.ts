@@ -1,0 +1,119 @@
+import type { Finding } from "../recording/finding.js";
+import { isValid, type Measurements } from "../recording/measurements.js";
+import { keyText } from "../recording/quantity.js";
+import type { Recording } from "../recording/recording.js";
+import type { Setup } from "../recording/setup.js";
+import { isoUtc, MINUTE } from "../recording/time.js";
+import { type Assessment, RESULT_SCHEMA_VERSION } from "./assessment.js";
+import type { RuleSet } from "./rule-set.js";
+import { summarise } from "./summary.js";
+import { planTests, supplyPhases } from "./tests.js";
+import { judgeWeeks, siteVerdict } from "./weeks.js";
+
+export interface JudgeInput {
+  readonly tool: { readonly name: string; readonly version: string };
+  readonly ruleSet: RuleSet;
+  readonly recording: Recording;
+  readonly measurements: Measurements;
+  readonly findings: readonly Finding[];
+  readonly setup: Setup;
+}
+
+/** Rule set × measurements × setup → the result document. Pure: same inputs, same bytes. */
+export function judge({ tool, ruleSet, recording, measurements, findings, setup }: JudgeInput): Assessment {
+  const { tests, notAssessed } = planTests(ruleSet, measurements, setup);
+  const weeks = judgeWeeks(tests, measurements, findings);
+  return {
+    schema: RESULT_SCHEMA_VERSION,
+    tool,
+    sources: [...recording.sources],
+    setup: Object.fromEntries(Object.entries(setup).filter(([, stated]) => stated !== undefined)),
+    recording: {
+      kind: recording.kind,
+      start: isoUtc(recording.start),
+      end: isoUtc(recording.end),
+      zone: setup.zone.value,
+      intervals: intervalCounts(recording, measurements, setup),
+      findings: findings.map((f) => ({
+        ...f,
+        evidence: copy(f.evidence),
+        quantities: [...f.quantities],
+        phases: [...f.phases],
+      })),
+      columns: recording.ledger.columns.map(({ file, position, header, meaning, reason }) => ({
+        file,
+        position,
+        header,
+        ...(meaning !== undefined && { takenFor: `${keyText(meaning)}, ${meaning.statistic}, ${meaning.writtenUnit}` }),
+        reason,
+      })),
+      remarks: [...recording.ledger.remarks, ...measurements.remarks],
+    },
+    ruleSet: describe(ruleSet),
+    verdict: siteVerdict(weeks),
+    notAssessed,
+    weeks,
+    events: [],
+    summary: summarise(measurements),
+  };
+}
+
+function copy(evidence: Finding["evidence"]): Assessment["recording"]["findings"][number]["evidence"] {
+  return Object.fromEntries(Object.entries(evidence).map(([k, v]) => [k, typeof v === "object" ? [...v] : v]));
+}
+
+/** Counted on the supply voltage's ten-minute intervals; without them on the series that has the most intervals. */
+function intervalCounts(
+  recording: Recording,
+  { series }: Measurements,
+  setup: Setup,
+): Assessment["recording"]["intervals"] {
+  const phases = supplyPhases(setup.connection.value);
+  const reference =
+    series.find((s) => s.quantity === "voltage" && s.interval === 10 * MINUTE && phases.includes(s.phase)) ??
+    series.reduce((a, b) => (b.starts.length > a.starts.length ? b : a));
+  const present = reference.starts.filter((_, i) => isValid(reference, i)).length;
+  const first = reference.starts[0] as number;
+  const last = reference.starts[reference.starts.length - 1] as number;
+  const expected = Math.max(present, Math.round((last - first) / reference.interval) + 1);
+  return {
+    expected,
+    present,
+    missing: expected - present,
+    duplicate: recording.ledger.duplicates,
+    flagged: reference.flagged.reduce((sum, f) => sum + f, 0),
+    excluded: 0,
+  };
+}
+
+function describe(ruleSet: RuleSet): Assessment["ruleSet"] {
+  const [own, ...inherited] = ruleSet.files;
+  return {
+    id: ruleSet.id,
+    title: ruleSet.title,
+    standard: ruleSet.standard,
+    edition: ruleSet.edition,
+    sha256: own?.sha256 ?? "",
+    inherits: inherited.map((f) => ({ ...f })),
+    notes: [...ruleSet.notes],
+    requirements: ruleSet.requirements.map((r) => ({
+      id: r.id,
+      title: r.title,
+      clause: r.clause,
+      quantity: r.quantity,
+      binding: r.binding,
+      source: r.source,
+      confirmed: r.confirmed,
+      ...(r.note !== undefined && { note: r.note }),
+      ...(r.criterion.kind === "share-within-by-order" && {
+        orders: Object.entries(r.criterion.orders).map(([order, o]) => ({
+          order: Number(order),
+          max: o.max,
+          confirmed: o.confirmed ?? r.confirmed,
+          source: o.source ?? r.source,
+          ...(o.note !== undefined && { note: o.note }),
+        })),
+      }),
+    })),
+  };
+}

@@ -1,0 +1,182 @@
+import { ratio, times, toNumber } from "../decimal.js";
+import type { IntervalSeries, Measurements } from "../recording/measurements.js";
+import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase, QUANTITIES } from "../recording/quantity.js";
+import type { Setup } from "../recording/setup.js";
+import { type Duration, HOUR, MINUTE, SECOND } from "../recording/time.js";
+import type { Reason } from "./assessment.js";
+import type { Criterion, Requirement, RuleSet } from "./rule-set.js";
+
+/** One requirement on one phase (and order), with its limits in the unit of the series it is counted on. */
+export interface Test {
+  readonly requirement: Requirement;
+  readonly phase: Phase;
+  readonly order?: number;
+  readonly share: number;
+  readonly limit: { readonly min?: number; readonly max?: number };
+  readonly confirmed: boolean;
+  readonly series: IntervalSeries;
+}
+
+export interface NotAssessed {
+  readonly requirement: string;
+  readonly reason: Reason;
+}
+
+const INTERVALS: Record<Requirement["interval"], Duration> = {
+  "3s": 3 * SECOND,
+  "10s": 10 * SECOND,
+  "1min": MINUTE,
+  "10min": 10 * MINUTE,
+  "2h": 2 * HOUR,
+};
+
+export function requirementInterval(requirement: Requirement): Duration {
+  return INTERVALS[requirement.interval];
+}
+
+/** The phases whose voltages are judged for a connection (EN 50160: between phase and neutral, or between phases). */
+export function supplyPhases(connection: "star" | "delta" | "single"): readonly Phase[] {
+  if (connection === "single") return ["L1"];
+  return connection === "star" ? PHASE_TO_NEUTRAL : PHASE_TO_PHASE;
+}
+
+/**
+ * Spreads the rule set over phases and orders and finds the series for each; what has none is not assessed, with the
+ * reason. Quantities without a voltage level (all but the supply voltage) are taken from the phases that were logged
+ * when those of the connection were not.
+ */
+export function planTests(
+  ruleSet: RuleSet,
+  measurements: Measurements,
+  setup: Setup,
+): { tests: Test[]; notAssessed: NotAssessed[] } {
+  const tests: Test[] = [];
+  const notAssessed: NotAssessed[] = [];
+  for (const requirement of ruleSet.requirements) {
+    const { criterion } = requirement;
+    if (criterion.kind === "event-table" || criterion.kind === "indication" || criterion.kind === "share-below-curve") {
+      notAssessed.push({ requirement: requirement.id, reason: noData(requirement, criterion) });
+      continue;
+    }
+    const phases = phasesOf(requirement, measurements, setup);
+    const missing: string[] = [];
+    let why: string | undefined;
+    for (const part of partsOf(criterion, setup)) {
+      for (const phase of phases) {
+        const series = findSeries(measurements, requirement, phase, part.order);
+        if (series) {
+          tests.push({
+            requirement,
+            phase,
+            ...(part.order !== undefined && { order: part.order }),
+            share: criterion.share,
+            limit: part.limit,
+            confirmed: part.confirmed ?? requirement.confirmed,
+            series,
+          });
+        } else {
+          missing.push(
+            `${part.order === undefined ? "" : `order ${part.order}`}${phase === "system" ? "" : ` ${phase}`}`.trim(),
+          );
+          why ??= measurements.unavailable.find(
+            (u) =>
+              u.quantity === requirement.quantity &&
+              (u.phase === undefined || u.phase === phase) &&
+              (u.order === undefined || u.order === part.order),
+          )?.reason;
+        }
+      }
+    }
+    if (missing.length > 0)
+      notAssessed.push({ requirement: requirement.id, reason: missingReason(requirement, missing, tests, why) });
+  }
+  return { tests, notAssessed };
+}
+
+interface Part {
+  readonly order?: number;
+  readonly limit: { readonly min?: number; readonly max?: number };
+  readonly confirmed?: boolean;
+}
+
+function partsOf(criterion: Criterion & { kind: "share-within" | "share-within-by-order" }, setup: Setup): Part[] {
+  if (criterion.kind === "share-within") {
+    const { min, max, of } = criterion;
+    const scale = (percent: number) => {
+      if (of === "own-unit") return percent;
+      const base = of === "declared-voltage" ? setup.declaredVoltage.value : setup.nominalFrequency.value;
+      return toNumber(times(times(ratio(percent), ratio(base)), ratio("0.01")));
+    };
+    return [
+      { limit: { ...(min !== undefined && { min: scale(min) }), ...(max !== undefined && { max: scale(max) }) } },
+    ];
+  }
+  return Object.entries(criterion.orders)
+    .map(([order, { max, confirmed }]) => ({
+      order: Number(order),
+      limit: { max },
+      ...(confirmed !== undefined && { confirmed }),
+    }))
+    .sort((a, b) => a.order - b.order);
+}
+
+function phasesOf(requirement: Requirement, { series }: Measurements, setup: Setup): readonly Phase[] {
+  if (requirement.phases === "system") return ["system"];
+  const supply = supplyPhases(setup.connection.value);
+  if (requirement.quantity === "voltage") return supply;
+  const logged = (phases: readonly Phase[]) =>
+    series.some((s) => s.quantity === requirement.quantity && phases.includes(s.phase));
+  if (logged(supply)) return supply;
+  const other = setup.connection.value === "delta" ? PHASE_TO_NEUTRAL : PHASE_TO_PHASE;
+  return logged(other) ? other : supply;
+}
+
+function findSeries({ series }: Measurements, requirement: Requirement, phase: Phase, order?: number) {
+  const interval = requirementInterval(requirement);
+  return series.find(
+    (s) =>
+      s.quantity === requirement.quantity &&
+      s.phase === phase &&
+      s.order === order &&
+      s.interval === interval &&
+      s.starts.length > 0,
+  );
+}
+
+function noData(requirement: Requirement, criterion: Criterion): Reason {
+  const { name } = QUANTITIES[requirement.quantity];
+  if (criterion.kind === "share-below-curve") {
+    return {
+      id: "not-logged",
+      sentence: `The log holds no values of the ${name}.`,
+      values: { quantity: requirement.quantity },
+    };
+  }
+  const what = criterion.kind === "event-table" ? `${criterion.event}s` : "rapid voltage changes";
+  return {
+    id: "no-events",
+    sentence: `The log holds interval values only; ${what} need recorded events or waveforms.`,
+    values: { event: what },
+  };
+}
+
+function missingReason(
+  requirement: Requirement,
+  missing: string[],
+  tests: readonly Test[],
+  why: string | undefined,
+): Reason {
+  const { name } = QUANTITIES[requirement.quantity];
+  if (tests.some((t) => t.requirement === requirement)) {
+    return {
+      id: "partly-logged",
+      sentence: `Not in the log: ${missing.join(", ")}.${why === undefined ? "" : ` ${why}`}`,
+      values: { missing: missing.join(", ") },
+    };
+  }
+  return {
+    id: why === undefined ? "not-logged" : "not-derivable",
+    sentence: why ?? `The log holds no values of the ${name}.`,
+    values: { quantity: requirement.quantity },
+  };
+}
