@@ -1,0 +1,75 @@
+import type { Assessment, Row, Verdict, Week } from "../rules/assessment.js";
+
+/** Choosing and ordering what the result already holds; nothing is judged here. */
+
+const RANK: Readonly<Record<Verdict, number>> = {
+  "does-not-conform": 4,
+  undecided: 3,
+  conforms: 2,
+  "for-information": 1,
+  "not-assessed": 0,
+};
+
+/** How far the worst value lies beyond the nearer limit, as a share of it; negative inside. */
+function excess({ worst, limit }: Row): number {
+  if (worst === null) return Number.NEGATIVE_INFINITY;
+  const over = limit.max === undefined ? Number.NEGATIVE_INFINITY : (worst.value - limit.max) / Math.abs(limit.max);
+  const under = limit.min === undefined ? Number.NEGATIVE_INFINITY : (limit.min - worst.value) / Math.abs(limit.min);
+  return Math.max(over, under);
+}
+
+/** Worse first: by verdict, then by the share outside, then by how far the worst value lies beyond its limit. */
+export function byBadness(a: Row, b: Row): number {
+  return RANK[b.verdict] - RANK[a.verdict] || b.outside / (b.n || 1) - a.outside / (a.n || 1) || excess(b) - excess(a);
+}
+
+export interface RequirementRows {
+  readonly id: string;
+  readonly title: string;
+  /** The row that stands for the requirement. */
+  readonly worst: Row;
+  /** Every phase and order, in the order of the result. */
+  readonly rows: readonly Row[];
+}
+
+/** The rows of a week grouped by requirement, in the order of the rule set. */
+export function byRequirement(assessment: Assessment, week: Week): RequirementRows[] {
+  const groups = new Map<string, Row[]>();
+  for (const row of week.requirements) {
+    const group = groups.get(row.id);
+    if (group === undefined) groups.set(row.id, [row]);
+    else group.push(row);
+  }
+  const order = assessment.ruleSet.requirements.map(({ id }) => id);
+  const place = (id: string) => (order.includes(id) ? order.indexOf(id) : order.length);
+  return [...groups]
+    .sort(([a], [b]) => place(a) - place(b))
+    .map(([id, rows]) => ({
+      id,
+      title: requirementTitle(assessment, id),
+      worst: [...rows].sort(byBadness)[0] as Row,
+      rows,
+    }));
+}
+
+export function requirementTitle(assessment: Assessment, id: string): string {
+  return assessment.ruleSet.requirements.find((requirement) => requirement.id === id)?.title ?? id;
+}
+
+export function consecutiveWeeks(assessment: Assessment): Week[] {
+  return assessment.weeks.filter(({ kind }) => kind === "consecutive");
+}
+
+/** The week the first screen shows: the one that decides the verdict, the earliest of several. */
+export function decidingWeek(assessment: Assessment): Week | undefined {
+  const weeks = consecutiveWeeks(assessment);
+  const worst = Math.max(...weeks.map(({ verdict }) => RANK[verdict]));
+  const decides = weeks.find(({ verdict }) => RANK[verdict] === worst);
+  const sliding = assessment.weeks.find(({ kind, verdict }) => kind === "worst-sliding" && RANK[verdict] > worst);
+  return sliding !== undefined && RANK[sliding.verdict] === RANK[assessment.verdict] ? sliding : decides;
+}
+
+/** The first requirement of the week that has the verdict of the site, and its worst row. */
+export function decidingRow(assessment: Assessment, week: Week): RequirementRows | undefined {
+  return byRequirement(assessment, week).find(({ worst }) => worst.binding && worst.verdict === assessment.verdict);
+}

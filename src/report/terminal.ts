@@ -1,0 +1,102 @@
+import type { Assessment, Week } from "../rules/assessment.js";
+import { type LocalClock, localClock } from "./local-time.js";
+import { byRequirement, consecutiveWeeks, decidingWeek, type RequirementRows, requirementTitle } from "./rows.js";
+import {
+  allowedText,
+  foundText,
+  limitText,
+  placeText,
+  statement,
+  UNCONFIRMED_NOTE,
+  verdictWord,
+  weekText,
+  worstText,
+} from "./wording.js";
+import { DANGER_WORDS } from "./wording-page.js";
+
+const WIDTH = 100;
+const HEADER = ["requirement", "worst on", "limit", "may", "outside", "worst", "verdict"];
+const GAP = "  ";
+/** The first column gives way where a line would get too long. */
+const NARROWEST = 14;
+
+/** The result for a terminal: dangers, the statement, the table of requirements, what was not assessed. 100 columns. */
+export function terminalText(assessment: Assessment): string {
+  const clock = localClock(assessment.recording.zone);
+  const { sentence, further } = statement(assessment);
+  const blocks = [
+    ...assessment.recording.findings
+      .filter(({ danger }) => danger !== undefined)
+      .map((finding) => wrap(`${DANGER_WORDS.title}: ${finding.sentence} ${DANGER_WORDS.cautions.join(" ")}`)),
+    wrap([sentence, ...further].join(" ")),
+    ...weekLines(assessment, clock),
+    ...requirementLines(assessment),
+    ...assessment.notAssessed.map(({ requirement, reason }) =>
+      wrap(`not assessed: ${requirementTitle(assessment, requirement)}: ${reason.sentence}`),
+    ),
+  ];
+  return `${printable(blocks.join("\n"))}\n`;
+}
+
+/** Names out of a log may carry escape sequences; they must not reach the terminal. */
+function printable(text: string): string {
+  return text.replace(/[^\P{Cc}\n]/gu, "�");
+}
+
+function requirementLines(assessment: Assessment): string[] {
+  const week = decidingWeek(assessment);
+  if (week === undefined) return [];
+  const groups = byRequirement(assessment, week);
+  const table = [HEADER, ...groups.map(line)];
+  const marked = groups.some(({ rows }) => rows.some(({ confirmed }) => !confirmed));
+  return ["", ...align(table), "", ...(marked ? [wrap(`* ${UNCONFIRMED_NOTE}`)] : [])];
+}
+
+function line({ title, worst, rows }: RequirementRows): string[] {
+  const mark = rows.some(({ confirmed }) => !confirmed) ? "*" : "";
+  return [
+    title,
+    placeText(worst),
+    `${limitText(worst)}${mark}`,
+    allowedText(worst),
+    foundText(worst),
+    worstText(worst),
+    verdictWord(worst.verdict),
+  ];
+}
+
+function weekLines(assessment: Assessment, clock: LocalClock): string[] {
+  const sliding = assessment.weeks.filter(({ kind }) => kind === "worst-sliding");
+  const weeks: Week[] = [...consecutiveWeeks(assessment), ...sliding];
+  if (weeks.length < 2) return [];
+  return ["", ...weeks.map((week) => `${weekText(week, clock)}: ${verdictWord(week.verdict)}`)];
+}
+
+function align(table: readonly (readonly string[])[]): string[] {
+  const widths = (table[0] ?? []).map((_, column) => Math.max(...table.map((row) => row[column]?.length ?? 0)));
+  const rest = widths.slice(1).reduce((sum, width) => sum + width + GAP.length, 0);
+  widths[0] = Math.max(NARROWEST, Math.min(widths[0] ?? 0, WIDTH - rest));
+  return table.map((row) =>
+    row
+      .map((cell, i) => clip(cell, widths[i] ?? 0))
+      .join(GAP)
+      .trimEnd(),
+  );
+}
+
+function clip(cell: string, width: number): string {
+  return cell.length > width ? `${cell.slice(0, width - 1)}…` : cell.padEnd(width);
+}
+
+/** Breaks a text into lines of at most 100 columns, at spaces. */
+function wrap(text: string): string {
+  const lines: string[] = [];
+  let current = "";
+  for (const word of text.split(" ")) {
+    if (current !== "" && current.length + 1 + word.length > WIDTH) {
+      lines.push(current);
+      current = word;
+    } else current = current === "" ? word : `${current} ${word}`;
+  }
+  return [...lines, current].join("\n");
+}
