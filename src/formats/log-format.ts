@@ -10,6 +10,6 @@ export interface LogFormat {
   readonly source: string;
   readonly extensions: readonly string[];
   recognises(head: Uint8Array, name: string): boolean;
-  /** All files of one recording together. `sources` of the result carry no hash yet (`sha256: ""`): assess fills it in. */
+  /** All files of one recording together. `sources` of the result are in the order of `files`, without hash (`sha256: ""`). */
   open(files: readonly LogFile[], setup: GivenSetup, progress?: Progress): Promise<Recording>;
 }

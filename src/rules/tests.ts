@@ -23,6 +23,7 @@ export interface NotAssessed {
 }
 
 const INTERVALS: Record<Requirement["interval"], Duration> = {
+  "half-cycle": SECOND / 100,
   "3s": 3 * SECOND,
   "10s": 10 * SECOND,
   "1min": MINUTE,

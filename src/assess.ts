@@ -1,0 +1,64 @@
+import { runChecks } from "./checks/index.js";
+import { sha256OfFile } from "./evidence/sha256.js";
+import { openLogs } from "./formats/index.js";
+import { measure } from "./analysis/index.js";
+import { crop } from "./recording/crop.js";
+import type { LogFile, Progress } from "./recording/log-file.js";
+import type { Measurements } from "./recording/measurements.js";
+import type { Recording, SourceFile } from "./recording/recording.js";
+import { resolveSetup } from "./recording/resolve-setup.js";
+import type { GivenSetup } from "./recording/setup.js";
+import type { Instant } from "./recording/time.js";
+import type { Assessment } from "./rules/assessment.js";
+import { judge } from "./rules/judge.js";
+import type { RuleSet } from "./rules/rule-set.js";
+import { requirementInterval } from "./rules/tests.js";
+
+export interface AssessOptions {
+  readonly tool: { readonly name: string; readonly version: string };
+  readonly setup: GivenSetup;
+  readonly ruleSet: RuleSet;
+  /** Whether the user named the rule set; the default is marked as assumed. */
+  readonly ruleSetGiven: boolean;
+  readonly span?: (recording: Recording) => { readonly from: Instant | undefined; readonly to: Instant | undefined };
+  readonly progress?: Progress;
+}
+
+export interface Assessed {
+  readonly recording: Recording;
+  readonly measurements: Measurements;
+  readonly assessment: Assessment;
+}
+
+/**
+ * The main job, as far as the result:
+ *
+ *     log files ──open──▶ Recording ──measure──▶ Measurements ──judge──▶ Assessment ──render──▶ (report/, called by cli/)
+ *                  │                                │
+ *                  └────────────── check ───────────┴─▶ findings ─▶ judge
+ *
+ * @throws LogError for a log that cannot be read, UsageError for a fact that is missing
+ */
+export async function assess(files: readonly LogFile[], options: AssessOptions): Promise<Assessed> {
+  const { tool, ruleSet, progress } = options;
+  const opened = await openLogs(files, options.setup, progress);
+  const hashed = await withHashes(opened, files);
+  const span = options.span?.(hashed);
+  const recording = crop(hashed, span?.from, span?.to);
+  const setup = resolveSetup(options.setup, options.ruleSetGiven, recording, ruleSet);
+  const wanted = ruleSet.requirements.map((r) => ({ quantity: r.quantity, interval: requirementInterval(r) }));
+  const measurements = measure(recording, wanted);
+  const findings = runChecks({ recording, measurements, setup });
+  const assessment = judge({ tool, ruleSet, recording, measurements, findings, setup });
+  return { recording, measurements, assessment };
+}
+
+/** Sources with their hashes, in an order that does not depend on the order the files were named in. */
+async function withHashes(recording: Recording, files: readonly LogFile[]): Promise<Recording> {
+  const sources: SourceFile[] = [];
+  for (const [i, source] of recording.sources.entries()) {
+    sources.push({ ...source, sha256: await sha256OfFile(files[i] as LogFile) });
+  }
+  const key = (s: SourceFile) => `${s.name} ${s.sha256}`;
+  return { ...recording, sources: sources.sort((a, b) => (key(a) < key(b) ? -1 : 1)) };
+}
