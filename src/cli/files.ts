@@ -1,0 +1,166 @@
+import { randomBytes } from "node:crypto";
+import { mkdir, open, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { basename, dirname, join, resolve } from "node:path";
+
+import { LogError, UsageError } from "../errors.js";
+import type { LogFile } from "../recording/log-file.js";
+
+/** The only reader and writer of files. */
+
+const PACKAGE_ROOT = new URL("../../", import.meta.url);
+const TOOL_NAME = "mainswitness";
+
+/** Name and version of this build, from its package.json. */
+export async function tool(): Promise<{ name: string; version: string }> {
+  const { version } = JSON.parse(await readFile(new URL("package.json", PACKAGE_ROOT), "utf8")) as { version: string };
+  return { name: TOOL_NAME, version };
+}
+
+/**
+ * Opens a log for reading in blocks. Its name is that of the file without folder, so that results do not depend on paths.
+ * @throws LogError if there is no such file or it may not be read
+ */
+export async function openLogFile(path: string): Promise<LogFile & { close(): Promise<void> }> {
+  const name = basename(path);
+  try {
+    const handle = await open(path, "r");
+    const { size } = await handle.stat().catch(async (error: unknown) => {
+      await handle.close();
+      throw error;
+    });
+    return {
+      name,
+      size,
+      async read(offset, length) {
+        const buffer = new Uint8Array(Math.min(length, Math.max(0, size - offset)));
+        let filled = 0;
+        while (filled < buffer.length) {
+          const { bytesRead } = await handle
+            .read(buffer, filled, buffer.length - filled, offset + filled)
+            .catch((error: unknown) =>
+              Promise.reject(new LogError(name, undefined, `it cannot be read (${why(error)})`)),
+            );
+          if (bytesRead === 0) break;
+          filled += bytesRead;
+        }
+        return buffer.subarray(0, filled);
+      },
+      close: () => handle.close(),
+    };
+  } catch (error) {
+    throw new LogError(path, undefined, `it cannot be opened (${why(error)}); check the name and the rights`);
+  }
+}
+
+/** @throws UsageError if the file cannot be read */
+export async function readText(path: string): Promise<string> {
+  try {
+    return await readFile(path, "utf8");
+  } catch (error) {
+    throw new UsageError(`${path} cannot be read (${why(error)}).`);
+  }
+}
+
+/** Ids of the limit sets that come with the program, sorted. */
+export async function bundledRuleIds(): Promise<string[]> {
+  const names = await readdir(new URL("rules/", PACKAGE_ROOT));
+  return names
+    .filter((n) => n.endsWith(".yaml"))
+    .map((n) => basename(n, ".yaml"))
+    .sort();
+}
+
+/** The text of a limit set that comes with the program, or undefined if there is none of that id. */
+export async function readBundledRule(id: string): Promise<{ name: string; text: string } | undefined> {
+  if (!(await bundledRuleIds()).includes(id)) return undefined;
+  const name = `${id}.yaml`;
+  return { name, text: await readFile(new URL(`rules/${name}`, PACKAGE_ROOT), "utf8") };
+}
+
+/** Vega for browsers, from the installed package. */
+export async function vegaScript(): Promise<string> {
+  const entry = createRequire(import.meta.url).resolve("vega");
+  return readFile(join(dirname(entry), "vega.min.js"), "utf8");
+}
+
+/**
+ * Writes a report folder whole or not at all: into a temporary folder beside it, then renamed. An existing folder is
+ * replaced only if it is empty or a report folder of this program.
+ * @throws UsageError if something else stands there or the place cannot be written
+ */
+export async function writeReportFolder(
+  folder: string,
+  files: readonly { readonly path: string; readonly content: string | Uint8Array }[],
+): Promise<void> {
+  const target = resolve(folder);
+  await refuseForeignFolder(target, folder);
+  const mark = randomBytes(4).toString("hex");
+  const temporary = join(dirname(target), `.${basename(target)}.${mark}.new`);
+  const replaced = join(dirname(target), `.${basename(target)}.${mark}.old`);
+  try {
+    for (const { path, content } of files) {
+      const place = join(temporary, path);
+      await mkdir(dirname(place), { recursive: true });
+      await writeFile(place, content);
+    }
+    const existed = await rename(target, replaced).then(
+      () => true,
+      () => false,
+    );
+    try {
+      await rename(temporary, target);
+    } catch (error) {
+      if (existed) await rename(replaced, target);
+      throw error;
+    }
+    await rm(replaced, { recursive: true, force: true });
+  } catch (error) {
+    await rm(temporary, { recursive: true, force: true });
+    throw new UsageError(`The report cannot be written to ${folder} (${why(error)}); name another folder with --out.`);
+  }
+}
+
+async function refuseForeignFolder(target: string, folder: string): Promise<void> {
+  const found = await stat(target).catch(() => undefined);
+  if (found === undefined) return;
+  const names = found.isDirectory() ? await readdir(target) : undefined;
+  if (names?.length === 0) return;
+  const results = names?.includes("results.json") ? await readFile(join(target, "results.json"), "utf8") : "";
+  if (!isOwnResult(results)) {
+    throw new UsageError(`${folder} exists and is not a report folder, so it is left alone; name another with --out.`);
+  }
+}
+
+function isOwnResult(text: string): boolean {
+  try {
+    return (JSON.parse(text) as { tool?: { name?: string } }).tool?.name === TOOL_NAME;
+  } catch {
+    return false;
+  }
+}
+
+/** Writes one new text file; an existing one is never overwritten. */
+export async function writeNewText(path: string, text: string): Promise<void> {
+  try {
+    await writeFile(path, text, { flag: "wx" });
+  } catch (error) {
+    const exists = (error as NodeJS.ErrnoException).code === "EEXIST";
+    throw new UsageError(
+      `${path} ${exists ? "exists already and is left alone; name another file" : `cannot be written (${why(error)})`}.`,
+    );
+  }
+}
+
+function why(error: unknown): string {
+  const { code, message } = error as NodeJS.ErrnoException;
+  const known: Record<string, string> = {
+    ENOENT: "there is no such file",
+    EACCES: "the rights do not allow it",
+    EISDIR: "it is a folder",
+    ENOTDIR: "part of the path is not a folder",
+    ENOSPC: "the disk is full",
+    EROFS: "the disk is read-only",
+  };
+  return known[code ?? ""] ?? message;
+}
