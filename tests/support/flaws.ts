@@ -1,6 +1,7 @@
 import type { Phase, Quantity } from "../../src/recording/quantity.js";
 import { SECOND } from "../../src/recording/time.js";
 import { type LogColumn, type LogTable, rows } from "./log-table.js";
+import { abs, polar, subtract } from "./phasors.js";
 
 /** Row ranges of the flaws, first and last row included; rows count from the first of the recording. */
 export const FLAWS = {
@@ -19,6 +20,11 @@ export const FLAWS = {
 
 const CLOCK_STEP = 200 * SECOND;
 const CURRENT_LIMIT = 16;
+const STAR = [
+  ["L1", 0],
+  ["L2", -120],
+  ["L3", 120],
+] as const;
 
 /** A sound table turned into one that shows every sort of flaw which the checks of a recording look for. */
 export function withEveryFlaw(sound: LogTable): LogTable {
@@ -118,17 +124,13 @@ function samePhase(table: LogTable): void {
 /** The neutral is interrupted: the star point wanders with the loads, the phase-to-phase voltages do not notice. */
 function openNeutral(table: LogTable): void {
   for (const statistic of ["mean", "min", "max"] as const) {
-    const [l1, l2, l3] = (["L1", "L2", "L3"] as const).map((phase) => digits(table, "voltage", phase, statistic)) as [
-      Float64Array,
-      Float64Array,
-      Float64Array,
-    ];
-    each(FLAWS.openNeutral, (i) => {
-      const shift = 1800 + 900 * Math.abs((i % 8) - 4);
-      l1[i] = (l1[i] as number) - shift;
-      l2[i] = (l2[i] as number) + Math.round(0.54 * shift);
-      l3[i] = (l3[i] as number) + Math.round(0.44 * shift);
-    });
+    for (const [phase, angle] of STAR) {
+      const u = digits(table, "voltage", phase, statistic);
+      each(FLAWS.openNeutral, (i) => {
+        const starPoint = polar(1800 + 900 * Math.abs((i % 8) - 4), 10);
+        u[i] = Math.round(abs(subtract(polar(u[i] as number, angle), starPoint)));
+      });
+    }
   }
 }
 

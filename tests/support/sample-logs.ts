@@ -29,7 +29,7 @@ export const VILLAGE: Site = {
   source: 239,
   impedance: { re: 0.24, im: 0.09 },
   neutralImpedance: { re: 0.16, im: 0.05 },
-  photovoltaic: [8000, 13500, 7000],
+  photovoltaic: [8000, 13400, 7000],
   sky: [0.9, 1, 0.35, 0.96, 1, 0.98, 0.55, 0.9],
   load: [4200, 3300, 5200],
   distortion: 1,

@@ -8,7 +8,11 @@ import { type Duration, type Instant, MINUTE } from "../../src/recording/time.js
 export const START: Instant = Date.UTC(2026, 2, 2) * 1000;
 
 export function axis(n: number, interval: Duration = 10 * MINUTE, start: Instant = START): TimeAxis {
-  return { interval, starts: Float64Array.from({ length: n }, (_, i) => start + i * interval), flagged: new Uint8Array(n) };
+  return {
+    interval,
+    starts: Float64Array.from({ length: n }, (_, i) => start + i * interval),
+    flagged: new Uint8Array(n),
+  };
 }
 
 export function logged(
