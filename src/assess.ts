@@ -1,7 +1,7 @@
+import { measure } from "./analysis/index.js";
 import { runChecks } from "./checks/index.js";
 import { sha256OfFile } from "./evidence/sha256.js";
 import { openLogs } from "./formats/index.js";
-import { measure } from "./analysis/index.js";
 import { crop } from "./recording/crop.js";
 import type { LogFile, Progress } from "./recording/log-file.js";
 import type { Measurements } from "./recording/measurements.js";
@@ -20,8 +20,14 @@ export interface AssessOptions {
   readonly ruleSet: RuleSet;
   /** Whether the user named the rule set; the default is marked as assumed. */
   readonly ruleSetGiven: boolean;
-  readonly span?: (recording: Recording) => { readonly from: Instant | undefined; readonly to: Instant | undefined };
+  /** Only intervals wholly in this span count; asked once the log's time zone is known. */
+  readonly span?: (recording: Recording) => Promise<Span>;
   readonly progress?: Progress;
+}
+
+export interface Span {
+  readonly from: Instant | undefined;
+  readonly to: Instant | undefined;
 }
 
 export interface Assessed {
@@ -43,7 +49,7 @@ export async function assess(files: readonly LogFile[], options: AssessOptions):
   const { tool, ruleSet, progress } = options;
   const opened = await openLogs(files, options.setup, progress);
   const hashed = await withHashes(opened, files);
-  const span = options.span?.(hashed);
+  const span = await options.span?.(hashed);
   const recording = crop(hashed, span?.from, span?.to);
   const setup = resolveSetup(options.setup, options.ruleSetGiven, recording, ruleSet);
   const wanted = ruleSet.requirements.map((r) => ({ quantity: r.quantity, interval: requirementInterval(r) }));

@@ -1,6 +1,5 @@
 import { randomBytes } from "node:crypto";
 import { mkdir, open, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
-import { createRequire } from "node:module";
 import { basename, dirname, join, resolve } from "node:path";
 
 import { LogError, UsageError } from "../errors.js";
@@ -21,7 +20,7 @@ export async function tool(): Promise<{ name: string; version: string }> {
  * Opens a log for reading in blocks. Its name is that of the file without folder, so that results do not depend on paths.
  * @throws LogError if there is no such file or it may not be read
  */
-export async function openLogFile(path: string): Promise<LogFile & { close(): Promise<void> }> {
+async function openLogFile(path: string): Promise<LogFile & { close(): Promise<void> }> {
   const name = basename(path);
   try {
     const handle = await open(path, "r");
@@ -53,6 +52,26 @@ export async function openLogFile(path: string): Promise<LogFile & { close(): Pr
   }
 }
 
+/** Opens all logs of one recording; none stays open if one cannot be opened. */
+export async function openLogFiles(paths: readonly string[]): Promise<{ opened: LogFile[]; close(): Promise<void> }> {
+  const opened: Awaited<ReturnType<typeof openLogFile>>[] = [];
+  const close = async () => {
+    for (const file of opened) await file.close();
+  };
+  try {
+    for (const path of paths) opened.push(await openLogFile(path));
+  } catch (error) {
+    await close();
+    throw error;
+  }
+  return { opened, close };
+}
+
+/** reports/<name of the log without its extensions> */
+export function defaultReportFolder(log: string): string {
+  return join("reports", basename(log).replace(/(\.[a-z]+)+$/i, "") || "report");
+}
+
 /** @throws UsageError if the file cannot be read */
 export async function readText(path: string): Promise<string> {
   try {
@@ -80,8 +99,7 @@ export async function readBundledRule(id: string): Promise<{ name: string; text:
 
 /** Vega for browsers, from the installed package. */
 export async function vegaScript(): Promise<string> {
-  const entry = createRequire(import.meta.url).resolve("vega");
-  return readFile(join(dirname(entry), "vega.min.js"), "utf8");
+  return readFile(new URL("vega.min.js", import.meta.resolve("vega")), "utf8");
 }
 
 /**

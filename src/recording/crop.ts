@@ -44,7 +44,13 @@ export function crop(recording: Recording, from: Instant | undefined, to: Instan
   const start = Math.min(...kept.map((s) => s.axis.starts[0] as number));
   const end = Math.max(...kept.map((s) => (s.axis.starts[s.axis.starts.length - 1] as number) + s.axis.interval));
   const remark = `Only the span from ${isoUtc(start)} to ${isoUtc(end)} was asked for; the log runs from ${isoUtc(recording.start)} to ${isoUtc(recording.end)}.`;
-  return { ...recording, start, end, series: kept, ledger: { ...recording.ledger, remarks: [...recording.ledger.remarks, remark] } };
+  return {
+    ...recording,
+    start,
+    end,
+    series: kept,
+    ledger: { ...recording.ledger, remarks: [...recording.ledger.remarks, remark] },
+  };
 }
 
 /** How many leading entries of a rising array meet the condition. */

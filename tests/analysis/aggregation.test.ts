@@ -11,7 +11,14 @@ const source = (values: number[], interval = MINUTE, start = START) => ({
 
 describe("aggregation on the clock", () => {
   it("cuts at the ten-minute ticks of the clock, not at counts of rows", () => {
-    const result = aggregate(source(Array.from({ length: 20 }, (_, i) => i), MINUTE, START + 7 * MINUTE), 10 * MINUTE);
+    const result = aggregate(
+      source(
+        Array.from({ length: 20 }, (_, i) => i),
+        MINUTE,
+        START + 7 * MINUTE,
+      ),
+      10 * MINUTE,
+    );
     expect([...result.starts]).toEqual([START, START + 10 * MINUTE, START + 20 * MINUTE]);
     expect([...result.coverage]).toEqual([0.3, 1, 0.7]);
   });
@@ -42,13 +49,16 @@ describe("aggregation on the clock", () => {
 
   it("lies between the smallest and the largest value, whatever they are", () => {
     fc.assert(
-      fc.property(fc.array(fc.double({ min: 0.001, max: 1e6, noNaN: true }), { minLength: 10, maxLength: 10 }), (values) => {
-        const rms = aggregate(source(values), 10 * MINUTE).values[0] as number;
-        const exact = Math.sqrt(values.reduce((sum, v) => sum + v * v, 0) / values.length);
-        expect(rms).toBeGreaterThanOrEqual(Math.min(...values) * (1 - 1e-12));
-        expect(rms).toBeLessThanOrEqual(Math.max(...values) * (1 + 1e-12));
-        expect(Math.abs(rms / exact - 1)).toBeLessThan(1e-9);
-      }),
+      fc.property(
+        fc.array(fc.double({ min: 0.001, max: 1e6, noNaN: true }), { minLength: 10, maxLength: 10 }),
+        (values) => {
+          const rms = aggregate(source(values), 10 * MINUTE).values[0] as number;
+          const exact = Math.sqrt(values.reduce((sum, v) => sum + v * v, 0) / values.length);
+          expect(rms).toBeGreaterThanOrEqual(Math.min(...values) * (1 - 1e-12));
+          expect(rms).toBeLessThanOrEqual(Math.max(...values) * (1 + 1e-12));
+          expect(Math.abs(rms / exact - 1)).toBeLessThan(1e-9);
+        },
+      ),
     );
   });
 });

@@ -21,13 +21,19 @@ describe("Plt from twelve Pst: (ΣPst³ / 12)^⅓, worked values computed outsid
 describe("ten-minute r.m.s. from one-minute values (IEC 61000-4-30: root of the mean square)", () => {
   it("is √((3·100² + 7·200²) / 10) for three minutes of 100 V and seven of 200 V", () => {
     const values = [100, 100, 100, ...Array(7).fill(200)];
-    const result = aggregate({ ...logged("voltage", "L1", values, { axis: axis(10, MINUTE) }), origin: "logged" }, 10 * MINUTE);
+    const result = aggregate(
+      { ...logged("voltage", "L1", values, { axis: axis(10, MINUTE) }), origin: "logged" },
+      10 * MINUTE,
+    );
     expect(result.values[0]).toBeCloseTo(Math.sqrt(31000), 10);
   });
 
   it("keeps a constant exactly, so that a value on the limit stays on it", () => {
     for (const v of [254.1, 253.3, 195.4, 0.1]) {
-      const result = aggregate({ ...logged("voltage", "L1", Array(600).fill(v), { axis: axis(600, MINUTE / 60) }), origin: "logged" }, 10 * MINUTE);
+      const result = aggregate(
+        { ...logged("voltage", "L1", Array(600).fill(v), { axis: axis(600, MINUTE / 60) }), origin: "logged" },
+        10 * MINUTE,
+      );
       expect([...result.values]).toEqual([v]);
     }
   });

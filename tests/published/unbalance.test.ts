@@ -27,7 +27,10 @@ describe("unbalance from three phase-to-phase voltages", () => {
    * the phasors.
    */
   it("agrees with the symmetrical components of a worked example", () => {
-    const phasor = (u: number, degrees: number) => [u * Math.cos((degrees * Math.PI) / 180), u * Math.sin((degrees * Math.PI) / 180)];
+    const phasor = (u: number, degrees: number) => [
+      u * Math.cos((degrees * Math.PI) / 180),
+      u * Math.sin((degrees * Math.PI) / 180),
+    ];
     const [a, b, c] = [phasor(100, 90), phasor(116, 0), phasor(71, 224.8)] as [number[], number[], number[]];
     const between = (p: number[], q: number[]) => Math.hypot((p[0] ?? 0) - (q[0] ?? 0), (p[1] ?? 0) - (q[1] ?? 0));
     expect(unbalanceFromPhaseToPhase(between(a, b), between(b, c), between(c, a))).toBeCloseTo(7.788, 3);

@@ -1,0 +1,102 @@
+import type { Command } from "commander";
+import { UsageError } from "../../errors.js";
+import type { Ending } from "../exit-code.js";
+import { type Io, progressBar } from "../io.js";
+import { addSetupOptions, type SetupOptions } from "../setup-options.js";
+
+/** Confirmed in public documents throughout; the 2022 edition's numbers are not (see its notes). */
+export const DEFAULT_RULES = "en50160-2010-lv";
+
+interface AssessCommandOptions extends SetupOptions {
+  readonly rules?: string;
+  readonly from?: string;
+  readonly to?: string;
+  readonly out?: string;
+  readonly format: string;
+  readonly strict?: boolean;
+  readonly quiet?: boolean;
+  readonly json?: boolean;
+}
+
+export function registerAssess(program: Command, io: Io, end: (ending: Ending) => void): void {
+  const command = program
+    .command("assess")
+    .argument("<log...>", "log files of one recording")
+    .description("Read a recording, measure, check it against a limit set and write the report folder")
+    .option("--rules <id|file>", `limit set: an id of "mainswitness rules" or a file (default: ${DEFAULT_RULES})`);
+  addSetupOptions(command)
+    .option("--from <time>", "leave out all before this time (ISO 8601; local time of the log without an offset)")
+    .option("--to <time>", "leave out all after this time")
+    .option("--out <folder>", "report folder (default: reports/<name of the first log>)")
+    .option(
+      "--format <list>",
+      "outputs, separated by commas: html, json, svg, png; results.json is always written",
+      "html",
+    )
+    .option("--strict", "exit with 4 unless the verdict is that the supply conforms")
+    .option("--quiet", "no progress and no summary")
+    .option("--json", "print results.json instead of the summary")
+    .action(async (logs: string[], options: AssessCommandOptions) => end(await assessLogs(logs, options, io)));
+}
+
+async function assessLogs(logs: readonly string[], options: AssessCommandOptions, io: Io): Promise<Ending> {
+  const [{ assess }, { RENDERERS }, files, { readSetup }, { findRuleSet }, { spanOf }] = await Promise.all([
+    import("../../assess.js"),
+    import("../../report/index.js"),
+    import("../files.js"),
+    import("../setup-options.js"),
+    import("../rule-sets.js"),
+    import("../span.js"),
+  ]);
+  const wanted = new Set([
+    "json",
+    ...formatsOf(
+      options.format,
+      RENDERERS.map((r) => r.id),
+    ),
+  ]);
+  const renderers = RENDERERS.filter((r) => wanted.has(r.id));
+  const setup = await readSetup(options);
+  const ruleSet = await findRuleSet(options.rules ?? DEFAULT_RULES);
+  const bar = progressBar(io, options.quiet === true);
+  const { opened, close } = await files.openLogFiles(logs);
+  try {
+    const { assessment, measurements } = await assess(opened, {
+      tool: await files.tool(),
+      setup,
+      ruleSet,
+      ruleSetGiven: options.rules !== undefined,
+      ...((options.from !== undefined || options.to !== undefined) && {
+        span: (recording) => spanOf(recording, options.from, options.to),
+      }),
+      progress: bar.show,
+    });
+    const folder = options.out ?? files.defaultReportFolder(logs[0] as string);
+    const rendered = [];
+    for (const [i, renderer] of renderers.entries()) {
+      bar.show(`writing ${renderer.id}`, i / renderers.length);
+      rendered.push(...(await renderer.render(assessment, measurements, { vega: files.vegaScript })));
+    }
+    await files.writeReportFolder(folder, rendered);
+    bar.clear();
+    if (options.json === true) {
+      io.out(String(rendered.find((f) => f.path === "results.json")?.content));
+    } else if (options.quiet !== true) {
+      const { terminalText } = await import("../../report/terminal.js");
+      const page = rendered.find((f) => f.path.endsWith(".html"));
+      io.out(`${terminalText(assessment)}\nReport: ${page === undefined ? folder : `${folder}/${page.path}`}\n`);
+    }
+    return { kind: "verdict", verdict: assessment.verdict, strict: options.strict === true };
+  } finally {
+    bar.clear();
+    await close();
+  }
+}
+
+/** @throws UsageError for an output that does not exist */
+function formatsOf(list: string, known: readonly string[]): string[] {
+  const ids = list.split(",").map((id) => id.trim());
+  const unknown = ids.find((id) => !known.includes(id));
+  if (unknown !== undefined) throw new UsageError(`--format ${unknown} is not known; it can be ${known.join(", ")}.`);
+  return ids;
+}

@@ -1,0 +1,98 @@
+import { measure } from "./analysis/index.js";
+import { runChecks } from "./checks/index.js";
+import { UsageError } from "./errors.js";
+import type { Finding } from "./recording/finding.js";
+import { isValid } from "./recording/measurements.js";
+import type { ColumnReading, Recording, TimeBase } from "./recording/recording.js";
+import { resolveSetup } from "./recording/resolve-setup.js";
+import type { GivenSetup, Setup } from "./recording/setup.js";
+import { isoUtc, SECOND, WEEK } from "./recording/time.js";
+import type { RuleSet } from "./rules/rule-set.js";
+import { planTests, requirementInterval } from "./rules/tests.js";
+
+/** What is in a log, how it was understood, and whether it can carry a verdict. */
+export interface Inspection {
+  readonly files: readonly { readonly name: string; readonly bytes: number; readonly format: string }[];
+  readonly start: string;
+  readonly end: string;
+  /** Length in weeks of 7 × 24 h. */
+  readonly weeks: number;
+  readonly timeBase: TimeBase;
+  readonly columns: readonly ColumnReading[];
+  readonly series: readonly SeriesSummary[];
+  readonly remarks: readonly string[];
+  readonly ruleSet: { readonly id: string; readonly title: string };
+  /** Absent where a fact is missing: `question` asks for it. */
+  readonly setup?: Setup;
+  readonly question?: string;
+  readonly findings: readonly Finding[];
+  /** Requirements of the limit set that the log holds data for, and the others with the reason. */
+  readonly assessable: readonly string[];
+  readonly notAssessable: readonly { readonly requirement: string; readonly reason: string }[];
+}
+
+export interface SeriesSummary {
+  readonly quantity: string;
+  readonly phase: string;
+  readonly order?: number;
+  readonly unit: string;
+  readonly intervalS: number;
+  readonly origin: "logged" | "computed";
+  readonly valid: number;
+  readonly min: number;
+  readonly max: number;
+}
+
+/** Looks at a recording without judging it; never throws for a missing fact but asks for it in the result. */
+export function inspect(recording: Recording, given: GivenSetup, ruleSet: RuleSet, ruleSetGiven: boolean): Inspection {
+  const wanted = ruleSet.requirements.map((r) => ({ quantity: r.quantity, interval: requirementInterval(r) }));
+  const measurements = measure(recording, wanted);
+  const { setup, question } = tryResolve(recording, given, ruleSet, ruleSetGiven);
+  const plan = setup && planTests(ruleSet, measurements, setup);
+  return {
+    files: recording.sources.map(({ name, bytes, format }) => ({ name, bytes, format })),
+    start: isoUtc(recording.start),
+    end: isoUtc(recording.end),
+    weeks: (recording.end - recording.start) / WEEK,
+    timeBase: recording.ledger.timeBase,
+    columns: recording.ledger.columns,
+    series: measurements.series.map((s) => {
+      const valid = s.values.filter((_, i) => isValid(s, i));
+      return {
+        quantity: s.quantity,
+        phase: s.phase,
+        ...(s.order !== undefined && { order: s.order }),
+        unit: s.unit,
+        intervalS: s.interval / SECOND,
+        origin: s.origin,
+        valid: valid.length,
+        min: valid.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY),
+        max: valid.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY),
+      };
+    }),
+    remarks: [...recording.ledger.remarks, ...measurements.remarks],
+    ruleSet: { id: ruleSet.id, title: ruleSet.title },
+    ...(setup !== undefined && { setup }),
+    ...(question !== undefined && { question }),
+    findings: setup === undefined ? [] : runChecks({ recording, measurements, setup }),
+    assessable: [...new Set(plan?.tests.map((t) => t.requirement.title))],
+    notAssessable: (plan?.notAssessed ?? []).map(({ requirement, reason }) => ({
+      requirement: ruleSet.requirements.find((r) => r.id === requirement)?.title ?? requirement,
+      reason: reason.sentence,
+    })),
+  };
+}
+
+function tryResolve(
+  recording: Recording,
+  given: GivenSetup,
+  ruleSet: RuleSet,
+  ruleSetGiven: boolean,
+): { setup?: Setup; question?: string } {
+  try {
+    return { setup: resolveSetup(given, ruleSetGiven, recording, ruleSet) };
+  } catch (error) {
+    if (error instanceof UsageError) return { question: error.message };
+    throw error;
+  }
+}
