@@ -46,8 +46,19 @@ export function toNumber({ num, den }: Ratio): number {
   return negative ? -value : value;
 }
 
-/** floor((1 − share) × n), exactly: how many of n intervals may lie outside. `share` in 0…1. */
+const perUnit = new Map<number, { outside: number; of: number }>();
+
+/**
+ * floor((1 − share) · n), exactly: how many of n intervals may lie outside. `share` in 0…1 with at most six decimals,
+ * n below 10⁹, so that every product is an exact integer.
+ */
 export function allowedOutside(share: number, n: number): number {
-  const s = ratio(share);
-  return Number(((s.den - s.num) * BigInt(n)) / s.den);
+  let fraction = perUnit.get(share);
+  if (fraction === undefined) {
+    const { num, den } = ratio(share);
+    fraction = { outside: Number(den - num), of: Number(den) };
+    perUnit.set(share, fraction);
+  }
+  const product = fraction.outside * n;
+  return (product - (product % fraction.of)) / fraction.of;
 }

@@ -86,15 +86,16 @@ export function countWindow(counts: RunningCounts, series: IntervalSeries, start
 export interface Decision {
   readonly verdict: Verdict;
   readonly robust: boolean;
-  readonly reason?: Reason;
 }
 
 /**
  * The verdict of a count. With k outside, m missing and K the number that may lie outside when all intervals are
  * there: k > K fails and k + m ≤ K passes whatever the missing intervals held (`robust`). In between the valid
- * intervals alone decide, floor((1 − share)·n) may lie outside, if they cover 95 % of the period; else undecided.
+ * intervals alone decide, floor((1 − share)·n) may lie outside, if they cover 95 % of the period; else undecided, as
+ * where no interval may count at all.
  */
 export function decide(share: number, expected: number, n: number, outside: number): Decision {
+  if (expected === 0) return { verdict: "undecided", robust: false };
   const missing = Math.max(0, expected - n);
   const allowedOfAll = allowedOutside(share, Math.max(expected, n));
   if (outside > allowedOfAll) return { verdict: "does-not-conform", robust: true };
@@ -102,13 +103,16 @@ export function decide(share: number, expected: number, n: number, outside: numb
   if (n >= NEEDED_COVERAGE * expected) {
     return { verdict: outside <= allowedOutside(share, n) ? "conforms" : "does-not-conform", robust: false };
   }
+  return { verdict: "undecided", robust: false };
+}
+
+/** Why `decide` left a count undecided. */
+export function tooLittleData(share: number, expected: number, n: number, outside: number): Reason {
+  const missing = expected - n;
+  const allowed = allowedOutside(share, expected);
   return {
-    verdict: "undecided",
-    robust: false,
-    reason: {
-      id: "too-little-data",
-      sentence: `${n} of ${expected} intervals are valid; ${outside} lie outside and ${allowedOfAll} may, so the ${missing} missing ones could turn the verdict either way.`,
-      values: { n, expected, outside, allowed: allowedOfAll, missing },
-    },
+    id: "too-little-data",
+    sentence: `${n} of ${expected} intervals are valid; ${outside} lie outside and ${allowed} may, so the ${missing} missing ones could turn the verdict either way.`,
+    values: { n, expected, outside, allowed, missing },
   };
 }

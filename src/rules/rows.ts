@@ -3,14 +3,16 @@ import type { Finding } from "../recording/finding.js";
 import { isValid } from "../recording/measurements.js";
 import { QUANTITIES } from "../recording/quantity.js";
 import { DAY, type Instant, isoUtc, SECOND, WEEK, YEAR } from "../recording/time.js";
-import type { Row } from "./assessment.js";
-import { countWindow, type Decision, decide, type RunningCounts, type WindowCounts } from "./count.js";
+import type { Reason, Row } from "./assessment.js";
+import { countWindow, type Decision, decide, type RunningCounts, tooLittleData, type WindowCounts } from "./count.js";
 import type { Test } from "./tests.js";
 
 /** A test with its running counts, made once and used for every window. */
 export interface CountedTest extends Test {
   readonly counts: RunningCounts;
 }
+
+type Reasoned = Decision & { readonly reason?: Reason };
 
 /** Whether flagged intervals are left out of the count that decides. */
 function decisive(test: Test, window: WindowCounts): { n: number; outside: number; expected: number } {
@@ -43,12 +45,11 @@ export function judgeRow(test: CountedTest, start: Instant, end: Instant, findin
   const window = countWindow(test.counts, series, start, end);
   const { n, outside, expected } = decisive(test, window);
   const missing = Math.max(0, expected - n);
-  const decision = withFinding(
-    test,
-    withPeriod(test, start, end, decide(share, expected, n, outside), outside),
-    findings,
-  );
-  const counted = decisiveValues(test, window);
+  const counted = decide(share, expected, n, outside);
+  const reasoned =
+    counted.verdict === "undecided" ? { ...counted, reason: tooLittleData(share, expected, n, outside) } : counted;
+  const decision = withFinding(test, withPeriod(test, start, end, reasoned, outside), findings);
+  const { indices, sorted } = decisiveValues(test, window);
   const rank = n - allowedOutside(share, n);
   return {
     id: requirement.id,
@@ -68,13 +69,13 @@ export function judgeRow(test: CountedTest, start: Instant, end: Instant, findin
     outside,
     allowed: allowedOutside(share, n),
     missing,
-    worst: worstOf(test, counted.indices),
+    worst: worstOf(test, indices),
     percentile:
       n === 0
         ? {}
         : {
-            ...(limit.min !== undefined && { low: counted.sorted[n - rank] as number }),
-            ...(limit.max !== undefined && { high: counted.sorted[rank - 1] as number }),
+            ...(limit.min !== undefined && { low: sorted[n - rank] as number }),
+            ...(limit.max !== undefined && { high: sorted[rank - 1] as number }),
           },
     verdict: decision.verdict,
     ...(decision.reason !== undefined && { reason: decision.reason }),
@@ -83,7 +84,7 @@ export function judgeRow(test: CountedTest, start: Instant, end: Instant, findin
   };
 }
 
-function withPeriod(test: Test, start: Instant, end: Instant, decision: Decision, outside: number): Decision {
+function withPeriod(test: Test, start: Instant, end: Instant, decision: Reasoned, outside: number): Reasoned {
   if (!test.requirement.binding) return { verdict: "for-information", robust: decision.robust };
   if (test.requirement.period !== "year" || end - start >= YEAR) return decision;
   const allowed = allowedOutside(test.share, YEAR / test.series.interval);
@@ -99,7 +100,7 @@ function withPeriod(test: Test, start: Instant, end: Instant, decision: Decision
   };
 }
 
-function withFinding(test: Test, decision: Decision, findings: readonly Finding[]): Decision {
+function withFinding(test: Test, decision: Reasoned, findings: readonly Finding[]): Reasoned {
   const blocking = findings.find(
     (f) =>
       f.severity === "blocks" &&

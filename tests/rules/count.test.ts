@@ -53,6 +53,10 @@ describe("the verdict of a count", () => {
     expect(decide(0.95, 1008, n, outside)).toMatchObject({ verdict, robust });
   });
 
+  it("decides nothing where no interval may count, as when all are flagged and left out", () => {
+    expect(decide(0.95, 0, 0, 0)).toEqual({ verdict: "undecided", robust: false });
+  });
+
   it("is robust exactly when every filling of the missing intervals gives the same verdict", () => {
     fc.assert(
       fc.property(
