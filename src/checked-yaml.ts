@@ -28,7 +28,7 @@ export function parseYaml(text: string, name: string): ParsedYaml {
   };
   const broken = document.errors[0] ?? document.warnings[0];
   if (broken?.code === "DUPLICATE_KEY") {
-    const key = /^[^\s:]*/.exec(text.slice(broken.pos[0]))?.[0];
+    const key = /^["']?([^\s:"']*)/.exec(text.slice(broken.pos[0]))?.[1];
     throw faultAt(broken.pos[0], `"${key}" is given twice; keep one of them`);
   }
   if (broken) throw faultAt(broken.pos[0], `this is not valid YAML (${broken.message}); correct it here`);

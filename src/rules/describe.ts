@@ -75,7 +75,7 @@ function describeRequirement(requirement: Requirement, ruleSet: RuleSet): string
     labelled("clause", clause),
     labelled("source", source),
     ...(note === undefined ? [] : [labelled("note", note)]),
-    ...orderRemarks(criterion, confirmed).map((remark) => labelled("note", remark)),
+    ...orderRemarks(criterion).map((remark) => labelled("note", remark)),
     labelled("id", id),
   ];
 }
@@ -131,7 +131,7 @@ function shareInWords({ interval, phases, period, flagged }: Requirement, share:
   return `${share === 1 ? "all" : `at least ${percent} % of the`} ${values}${where}; ${flags}`;
 }
 
-function orderRemarks(criterion: Criterion, confirmed: boolean): string[] {
+function orderRemarks(criterion: Criterion): string[] {
   if (criterion.kind !== "share-within-by-order") return [];
   return Object.entries(criterion.orders).flatMap(([order, limit]) => {
     const state = limit.confirmed === undefined ? undefined : limit.confirmed ? "confirmed" : "not confirmed";
