@@ -1,0 +1,192 @@
+import type { Quantity, Unit } from "../../recording/quantity.js";
+import { type Evidence, phaseOf } from "./recognise-columns-evidence.js";
+import type { LogHeaders } from "./recognise-columns-log.js";
+import type { Sense } from "./vocabulary.js";
+
+/** What was decided, or why not; both in plain words. */
+export type Decided<T> = { readonly value: T; readonly why: string } | { readonly missing: string };
+
+/** Words that say which quantity a column holds; the others say where, when and how. */
+export const QUANTITY_SENSES: ReadonlySet<Sense> = new Set<Sense>([
+  "voltage",
+  "current",
+  "frequency",
+  "power",
+  "active",
+  "reactive",
+  "apparent",
+  "factor",
+  "power-factor",
+  "distortion",
+  "harmonic",
+  "interharmonic",
+  "fundamental",
+  "pst",
+  "plt",
+  "flicker",
+  "short-term",
+  "long-term",
+  "unbalance",
+  "negative-sequence",
+  "zero-sequence",
+  "positive-sequence",
+  "signalling",
+  "flag",
+]);
+
+interface Rule {
+  readonly says: readonly Sense[];
+  /** Words that may stand beside without changing the meaning; any other quantity word contradicts. */
+  readonly beside?: readonly Sense[];
+  readonly quantity?: Quantity | "flag";
+  /** Why a column that says this is left out. */
+  readonly leftOut?: string;
+}
+
+/** In order: the first rule all of whose words stand in the header decides. */
+const RULES: readonly Rule[] = [
+  { says: ["flag"], beside: [...QUANTITY_SENSES], quantity: "flag" },
+  { says: ["positive-sequence"], leftOut: "positive-sequence values are not used" },
+  { says: ["harmonic", "power"], leftOut: "powers of single harmonics are not used" },
+  { says: ["interharmonic", "current"], leftOut: "interharmonic currents are not used" },
+  { says: ["unbalance", "current"], leftOut: "unbalance of the currents is not used" },
+  { says: ["plt"], beside: ["voltage", "flicker", "long-term"], quantity: "plt" },
+  { says: ["pst"], beside: ["voltage", "flicker", "short-term"], quantity: "pst" },
+  { says: ["flicker", "long-term"], beside: ["voltage"], quantity: "plt" },
+  { says: ["flicker", "short-term"], beside: ["voltage"], quantity: "pst" },
+  { says: ["flicker"], leftOut: "it does not say whether short-term (Pst) or long-term (Plt)" },
+  { says: ["unbalance", "zero-sequence"], beside: ["voltage", "factor"], quantity: "zero-sequence-unbalance" },
+  {
+    says: ["unbalance"],
+    beside: ["voltage", "factor", "negative-sequence"],
+    quantity: "negative-sequence-unbalance",
+  },
+  { says: ["distortion", "voltage"], beside: ["harmonic", "factor"], quantity: "thd-voltage" },
+  { says: ["distortion", "current"], beside: ["harmonic", "factor"], quantity: "thd-current" },
+  { says: ["interharmonic", "voltage"], beside: ["harmonic"], quantity: "interharmonic-voltage" },
+  { says: ["harmonic", "voltage"], beside: ["fundamental"], quantity: "harmonic-voltage" },
+  { says: ["harmonic", "current"], beside: ["fundamental"], quantity: "harmonic-current" },
+  { says: ["fundamental", "voltage"], quantity: "harmonic-voltage" },
+  { says: ["fundamental", "current"], quantity: "harmonic-current" },
+  { says: ["signalling"], beside: ["voltage"], quantity: "mains-signalling" },
+  { says: ["power-factor"], beside: ["power", "factor"], quantity: "power-factor" },
+  { says: ["power", "factor"], quantity: "power-factor" },
+  { says: ["active"], beside: ["power"], quantity: "active-power" },
+  { says: ["reactive"], beside: ["power"], quantity: "reactive-power" },
+  { says: ["apparent"], beside: ["power"], quantity: "apparent-power" },
+  { says: ["frequency"], beside: ["power", "voltage"], quantity: "frequency" },
+  { says: ["voltage"], quantity: "voltage" },
+  { says: ["current"], quantity: "current" },
+];
+
+/** What the unit alone says where no word does. */
+const BY_UNIT: Partial<Record<Unit, Quantity>> = {
+  V: "voltage",
+  A: "current",
+  Hz: "frequency",
+  W: "active-power",
+  var: "reactive-power",
+  VA: "apparent-power",
+};
+
+const CARRIER: Partial<Record<Unit, Sense>> = { V: "voltage", A: "current" };
+
+/** Which quantity a header speaks of. */
+export function decideQuantity(evidence: Evidence, log: LogHeaders): Decided<Quantity | "flag"> {
+  const said = new Map([...evidence.senses].filter(([sense]) => QUANTITY_SENSES.has(sense)));
+  const unit = evidence.unit?.value.kind === "unit" ? evidence.unit.value.unit : undefined;
+  const byNumber = quantityByNumber(evidence, said, log);
+  if (byNumber) return byNumber;
+  const notes: string[] = [];
+  const overtone = ["distortion", "harmonic", "interharmonic"].some((sense) => said.has(sense as Sense));
+  if (overtone && !said.has("voltage") && !said.has("current") && !said.has("power")) {
+    const carrier = unit === undefined ? undefined : CARRIER[unit];
+    if (carrier !== undefined) {
+      said.set(carrier, `its unit ${unit}`);
+    } else if (log.speaksOfCurrent) {
+      return { missing: "it does not say whether of the voltage or of the current" };
+    } else {
+      said.set("voltage", "no column of the log speaks of a current");
+      notes.push("of the voltage, since no column of the log speaks of a current");
+    }
+  }
+  const sequence = said.has("negative-sequence") || said.has("zero-sequence");
+  if (sequence && !said.has("unbalance")) {
+    if (unit !== "%") return { missing: "a sequence component is used only as unbalance in %" };
+    said.set("unbalance", "a sequence component in %");
+  }
+  const power = [...said.keys()].every((sense) => sense === "power");
+  const implied = power && unit !== undefined ? BY_UNIT[unit] : undefined;
+  if (implied !== undefined && (said.size === 0 || /W|v?ar|VA/.test(unit ?? ""))) {
+    return { value: implied, why: `by its unit ${evidence.unit?.said}` };
+  }
+  const rule = RULES.find(({ says }) => says.every((sense) => said.has(sense)));
+  if (!rule) {
+    if (said.has("power")) return { missing: "it does not say whether active, reactive or apparent power" };
+    return { missing: "it does not say which quantity it holds" };
+  }
+  if (rule.leftOut !== undefined) return { missing: rule.leftOut };
+  const against = [...said].find(([sense]) => !rule.says.includes(sense) && !rule.beside?.includes(sense));
+  const words = rule.says.map((sense) => said.get(sense)).join(" and ");
+  if (against) return { missing: `${words} and ${against[1]} contradict each other` };
+  if (rule.quantity === "negative-sequence-unbalance" && !said.has("negative-sequence")) {
+    notes.push("the voltage unbalance of the standards is that of the negative sequence");
+  }
+  return { value: rule.quantity as Quantity, why: [words, ...notes].join("; ") };
+}
+
+/** "U5 L1 %", "U2 %", "u0": a number behind a bare voltage or current that is an order or a sequence. */
+function quantityByNumber(
+  evidence: Evidence,
+  said: ReadonlyMap<Sense, string>,
+  log: LogHeaders,
+): Decided<Quantity> | undefined {
+  const carrier = said.size === 1 ? [...said.keys()][0] : undefined;
+  if (carrier !== "voltage" && carrier !== "current") return undefined;
+  const harmonic = carrier === "voltage" ? "harmonic-voltage" : "harmonic-current";
+  const percent = evidence.unit?.value.kind === "unit" && evidence.unit.value.unit === "%";
+  for (const number of evidence.numbers) {
+    const shown = `${number.symbol ?? ""}${number.digits}`;
+    const others = evidence.numbers.filter((other) => other !== number && phaseOf(other.digits) !== undefined);
+    const phaseElsewhere = evidence.phases.length + others.length > 0;
+    const orders = log.numbersInPlaceOf(evidence.text, number).filter((digits) => phaseOf(digits) === undefined);
+    if (orders.length >= 2 && (phaseElsewhere || percent || orders.some((order) => Number(order) >= 7))) {
+      return { value: harmonic, why: `the columns ${shown} … count up like harmonic orders` };
+    }
+    if (phaseElsewhere && percent && evidence.numbers.length === 1) {
+      return { value: harmonic, why: `the number ${shown} beside the phase and the unit %` };
+    }
+    if (carrier !== "voltage" || number.symbol === undefined || phaseElsewhere) continue;
+    const sequence = sequenceByNumber(number.digits, number.symbol, percent, evidence, log, number.at);
+    if (sequence) return sequence;
+  }
+  return undefined;
+}
+
+function sequenceByNumber(
+  digits: string,
+  symbol: string,
+  percent: boolean,
+  evidence: Evidence,
+  log: LogHeaders,
+  at: number,
+): Decided<Quantity> | undefined {
+  const unitless = evidence.unit === undefined;
+  const small = symbol === "u";
+  if (digits === "0") {
+    if (percent) return { value: "zero-sequence-unbalance", why: `the symbol ${symbol}0 with the unit %` };
+    if (unitless && small) return { value: "zero-sequence-unbalance", why: "the symbol u0" };
+    return { missing: `${symbol}0 is used only as zero-sequence unbalance in %` };
+  }
+  if (digits !== "2") return undefined;
+  const phaseBeside = ["1", "3"].some((other) => log.hasTwinInUnit(evidence, at, other));
+  if (phaseBeside) return undefined;
+  if (percent)
+    return {
+      value: "negative-sequence-unbalance",
+      why: `the symbol ${symbol}2 with the unit %, and no ${symbol}1 or ${symbol}3 in % beside it`,
+    };
+  if (unitless && small)
+    return { value: "negative-sequence-unbalance", why: "the symbol u2, and no u1 or u3 beside it" };
+  return undefined;
+}

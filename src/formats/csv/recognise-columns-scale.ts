@@ -1,0 +1,234 @@
+import { type Ratio, ratio, times, toNumber } from "../../decimal.js";
+import { LogError, UsageError } from "../../errors.js";
+import type { Quantity, Unit } from "../../recording/quantity.js";
+import type { GivenSetup } from "../../recording/setup.js";
+import type { SeriesDraft } from "./recognise-columns-draft.js";
+import { columnName } from "./recognise-columns-setup.js";
+import type { WrittenUnit } from "./recognise-columns-units.js";
+
+/** The unit of a column's stored values, and how they come from the written ones. */
+export interface Scaled {
+  readonly unit: Unit;
+  readonly scale: Ratio;
+  readonly writtenUnit: string;
+  readonly why: readonly string[];
+}
+
+const ONE = ratio(1);
+const UNITS: Readonly<Record<Quantity, readonly Unit[]>> = {
+  voltage: ["V"],
+  current: ["A"],
+  frequency: ["Hz"],
+  "thd-voltage": ["%"],
+  "thd-current": ["%"],
+  "harmonic-voltage": ["%", "V"],
+  "harmonic-current": ["A", "%"],
+  "interharmonic-voltage": ["%", "V"],
+  "mains-signalling": ["%", "V"],
+  pst: ["1"],
+  plt: ["1"],
+  "negative-sequence-unbalance": ["%"],
+  "zero-sequence-unbalance": ["%"],
+  "active-power": ["W"],
+  "reactive-power": ["var"],
+  "apparent-power": ["VA"],
+  "power-factor": ["1"],
+};
+
+/** Unit and scale of each series; a text where a column cannot be used. */
+export function scaleSeries(
+  file: string,
+  series: readonly SeriesDraft[],
+  setup: GivenSetup,
+): ReadonlyMap<SeriesDraft, Scaled | string> {
+  const result = new Map<SeriesDraft, Scaled | string>();
+  for (const draft of series) {
+    const stated = statedUnit(draft);
+    const scaled =
+      typeof stated === "string"
+        ? stated
+        : stated === undefined
+          ? inferredUnit(file, draft, series)
+          : fromWritten(file, draft, stated.value, `${stated.value.text}: ${stated.said}`, series, setup);
+    result.set(draft, typeof scaled === "string" ? scaled : withTransformers(draft, scaled, setup));
+  }
+  return result;
+}
+
+/** The unit the log or the setup states; a bare "-" or "1" states none where the quantity has one. */
+function statedUnit({ unit, quantity }: SeriesDraft): SeriesDraft["unit"] | string {
+  if (!unit || unit.value.kind !== "unit") return unit;
+  if (UNITS[quantity].includes(unit.value.unit)) return unit;
+  if (unit.value.unit === "1") return undefined;
+  if (unit.value.unit === "%" && (quantity === "voltage" || quantity === "power-factor")) return unit;
+  return `the unit ${unit.value.text} (${unit.said}) does not fit the quantity`;
+}
+
+function fromWritten(
+  file: string,
+  draft: SeriesDraft,
+  written: WrittenUnit,
+  why: string,
+  series: readonly SeriesDraft[],
+  setup: GivenSetup,
+): Scaled | string {
+  const { quantity, column } = draft;
+  const units = UNITS[quantity];
+  const unit = units[0] as Unit;
+  switch (written.kind) {
+    case "unusable":
+      return written.reason;
+    case "of-declared":
+      if (!units.includes("V")) return `the unit ${written.text} does not fit the quantity`;
+      return ofDeclared(file, draft, written.factor, written.text, why, series, setup);
+    case "per-unit":
+      if (quantity === "voltage") return ofDeclared(file, draft, ONE, written.text, why, series, setup);
+      if (units.includes("V")) return "p.u. does not say whether of the fundamental or of the declared voltage";
+      if (unit !== "%" && unit !== "1") return "p.u. does not say of what; only voltages in p.u. are used";
+      return { unit, scale: ratio(unit === "%" ? 100 : 1), writtenUnit: written.text, why: [why] };
+    case "unit":
+      if (written.unit === "%" && quantity === "voltage") {
+        throw new LogError(
+          file,
+          columnName(column),
+          'a voltage in % does not say of what; where it is of the declared voltage, say so in the setup under columns: (unit: "% of declared")',
+        );
+      }
+      if (written.unit === "%" && quantity === "power-factor") {
+        return { unit: "1", scale: ratio("0.01"), writtenUnit: written.text, why: [why] };
+      }
+      return { unit: written.unit, scale: written.factor, writtenUnit: written.text, why: [why] };
+  }
+}
+
+function ofDeclared(
+  file: string,
+  { column, phase }: SeriesDraft,
+  factor: Ratio,
+  text: string,
+  why: string,
+  series: readonly SeriesDraft[],
+  setup: GivenSetup,
+): Scaled | string {
+  if (setup.declaredVoltage === undefined) {
+    throw new UsageError(
+      `${file}, ${columnName(column)} is in ${text}, which needs the declared voltage in volts; give it with --declared`,
+    );
+  }
+  const single = (one: SeriesDraft) => one.phase === "L1" || one.phase === "L2" || one.phase === "L3";
+  const toNeutral =
+    setup.connection === undefined
+      ? series.some((one) => one.quantity === "voltage" && single(one))
+      : setup.connection !== "delta";
+  if (toNeutral !== (phase?.length === 2)) {
+    const judged = toNeutral ? "phase to neutral" : "phase to phase";
+    return `it is in ${text}, but the declared voltage is given ${judged}`;
+  }
+  const scale = times(ratio(setup.declaredVoltage), factor);
+  return { unit: "V", scale, writtenUnit: text, why: [why, `of the declared voltage ${setup.declaredVoltage} V`] };
+}
+
+function withTransformers(draft: SeriesDraft, scaled: Scaled, setup: GivenSetup): Scaled {
+  const power = scaled.unit === "W" || scaled.unit === "var" || scaled.unit === "VA";
+  const ofDeclaredVoltage = scaled.writtenUnit.includes("declared") || scaled.writtenUnit === "p.u.";
+  const { voltageRatio, currentRatio } = setup;
+  let { scale } = scaled;
+  const why = [...scaled.why];
+  if (voltageRatio !== undefined && (power || (scaled.unit === "V" && !ofDeclaredVoltage))) {
+    scale = times(scale, transformerRatio(voltageRatio));
+    why.push(`times the voltage ratio ${voltageRatio}`);
+  }
+  if (currentRatio !== undefined && (power || (scaled.unit === "A" && draft.quantity !== "voltage"))) {
+    scale = times(scale, transformerRatio(currentRatio));
+    why.push(`times the current ratio ${currentRatio}`);
+  }
+  return { ...scaled, scale, why };
+}
+
+function transformerRatio(value: number | string): Ratio {
+  const [primary, secondary] = String(value).split("/");
+  const { num, den } = ratio(secondary ?? "1");
+  return times(ratio(primary ?? "1"), { num: den, den: num });
+}
+
+function inferredUnit(file: string, draft: SeriesDraft, series: readonly SeriesDraft[]): Scaled | string {
+  const { quantity, column } = draft;
+  const as = (unit: Unit, why: string): Scaled => ({ unit, scale: ONE, writtenUnit: unit, why: [`${unit}: ${why}`] });
+  const middle = median(column.samples);
+  const ask = (what: string): LogError =>
+    new LogError(file, columnName(column), `${what}; say the unit in the setup under columns: (unit: …)`);
+  switch (quantity) {
+    case "pst":
+    case "plt":
+    case "power-factor":
+      return as("1", "the quantity has no unit");
+    case "negative-sequence-unbalance":
+    case "zero-sequence-unbalance":
+      return as("%", "no unit is written; unbalance is given in %");
+    case "thd-voltage":
+    case "thd-current":
+      if (middle === undefined) return "it has neither a unit nor values";
+      if (middle < 0.2) return `no unit is written, and its values (median ${middle}) may be % or a fraction of 1`;
+      return as("%", `no unit is written; the median ${middle} is that of a distortion in %`);
+    case "frequency":
+      if (middle === undefined) return "it has neither a unit nor values";
+      if (middle < 40 || middle > 70) return `no unit is written, and the median ${middle} is no power frequency in Hz`;
+      return as("Hz", `no unit is written; the median ${middle} is a power frequency in Hz`);
+    case "voltage": {
+      if (middle === undefined) return "it has neither a unit nor values";
+      if (middle >= 80 && middle <= 1000)
+        return as("V", `no unit is written; the median ${middle} lies between 80 and 1000`);
+      const others = median(
+        series.filter((one) => one.quantity === "voltage" && !one.unit).flatMap((one) => one.column.samples),
+      );
+      if (middle === 0 && others !== undefined && others >= 80 && others <= 1000) {
+        return as("V", `no unit is written; its median is 0, that of all voltages without unit ${others}`);
+      }
+      throw ask(`no unit is written, and the median ${middle} does not tell V from kV or p.u.`);
+    }
+    case "harmonic-voltage":
+    case "harmonic-current": {
+      const like = unitOfHarmonics(draft, series);
+      if (like) return as(like.unit, like.why);
+      const what = `no unit is written, and nothing tells % from ${quantity === "harmonic-voltage" ? "V" : "A"}`;
+      if (quantity === "harmonic-voltage") throw ask(what);
+      return what;
+    }
+    default:
+      return "no unit is written; say it in the setup under columns:";
+  }
+}
+
+/** The unit of harmonics written without one: a column like it says it, or the fundamental shows it. */
+function unitOfHarmonics(draft: SeriesDraft, series: readonly SeriesDraft[]): { unit: Unit; why: string } | undefined {
+  const like = series.filter((one) => one.quantity === draft.quantity);
+  const stated = like.flatMap((one) => (one.unit?.value.kind === "unit" ? [{ unit: one.unit.value.unit, one }] : []));
+  const [first] = stated;
+  if (first && stated.every(({ unit }) => unit === first.unit)) {
+    return { unit: first.unit, why: `as column ${first.one.column.position}, which holds the same quantity, says` };
+  }
+  const fundamentals = like.filter((one) => one.order === 1);
+  const fundamental = fundamentals.find((one) => one.phase === draft.phase) ?? fundamentals[0];
+  const middle = fundamental && median(fundamental.column.samples);
+  if (!fundamental || middle === undefined) return undefined;
+  const whole = draft.quantity === "harmonic-voltage" ? "voltage" : "current";
+  const rms = series.find(
+    (one) => one.quantity === whole && one.phase === fundamental.phase && one.statistic === fundamental.statistic,
+  );
+  const factor = rms?.unit?.value.kind === "unit" ? toNumber(rms.unit.value.factor) : 1;
+  const rmsMiddle = rms && median(rms.column.samples);
+  const nearRms = rmsMiddle !== undefined && Math.abs(middle - rmsMiddle * factor) <= 0.05 * rmsMiddle * factor;
+  const nearHundred = Math.abs(middle - 100) <= 2;
+  if (nearRms === nearHundred) return undefined;
+  const at = `the fundamental in column ${fundamental.column.position} has the median ${middle}`;
+  if (nearHundred) return { unit: "%", why: `no unit is written; ${at}` };
+  return { unit: whole === "voltage" ? "V" : "A", why: `no unit is written; ${at}, like the ${whole} itself` };
+}
+
+function median(samples: readonly string[]): number | undefined {
+  const values = samples
+    .map(Number)
+    .filter(Number.isFinite)
+    .sort((a, b) => a - b);
+  return values[Math.floor(values.length / 2)];
+}

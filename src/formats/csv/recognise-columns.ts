@@ -1,0 +1,108 @@
+import type { Ratio } from "../../decimal.js";
+import { LogError, UsageError } from "../../errors.js";
+import { keyText, type Unit } from "../../recording/quantity.js";
+import type { ColumnMeaning } from "../../recording/recording.js";
+import type { GivenSetup } from "../../recording/setup.js";
+import { type Draft, draftColumn, type SeriesDraft } from "./recognise-columns-draft.js";
+import { LogHeaders } from "./recognise-columns-log.js";
+import { placeUnnamedPhases } from "./recognise-columns-phases.js";
+import { type Scaled, scaleSeries } from "./recognise-columns-scale.js";
+import { columnName, entriesByColumn } from "./recognise-columns-setup.js";
+
+/** What the log says about one column. */
+export interface ColumnText {
+  /** 1-based. */
+  readonly position: number;
+  /** Cells of two-row headers joined by a space. */
+  readonly header: string;
+  /** From a units row. */
+  readonly unit?: string;
+  /** Some cell texts that are not missing, decimal point ".", without thousands separators. */
+  readonly samples: readonly string[];
+}
+
+export interface RecognisedColumn {
+  readonly position: number;
+  readonly header: string;
+  /** Undefined: the column is not used, `reason` says why. */
+  readonly meaning?: ColumnMeaning;
+  /** The column marks intervals as flagged. */
+  readonly flag?: true;
+  readonly reason: string;
+  /** Stored value = written value × scale, in `unit`. Given with `meaning`. */
+  readonly scale?: Ratio;
+  readonly unit?: Unit;
+}
+
+/**
+ * What the columns of a log hold, by what their headers say (in English, German, French, Italian or Spanish words of
+ * the trade, or symbols of IEC 61000-4-30 and EN 50160), by what their neighbours and units say, and by the setup,
+ * whose entries override or complete the rest part by part. A column whose header contradicts itself or does not say
+ * enough is not used, and its `reason` says what was missing. Harmonic voltages and currents may come out in % of the
+ * fundamental or in V and A (`unit`).
+ * @throws UsageError where an entry of the setup names no column, is incomplete or does not fit, and where the declared
+ * voltage is needed but not given.
+ * @throws LogError where the unit of a voltage cannot be told, and where two columns hold the same thing.
+ */
+export function recogniseColumns(
+  file: string,
+  columns: readonly ColumnText[],
+  setup: GivenSetup,
+): readonly RecognisedColumn[] {
+  const log = new LogHeaders(columns);
+  const entries = entriesByColumn(file, columns, setup.columns ?? []);
+  const own = columns.map((column, index) => draftColumn(file, column, index, log, entries.get(column)));
+  const drafts = placeUnnamedPhases(own, setup);
+  const scales = scaleSeries(
+    file,
+    drafts.filter((draft) => draft.kind === "series"),
+    setup,
+  );
+  const recognised = drafts.map((draft) => finished(draft, scales));
+  for (const [index, column] of columns.entries()) {
+    const entry = entries.get(column);
+    const result = recognised[index];
+    if (entry && !entry.ignore && result && !result.meaning && !result.flag) {
+      throw new UsageError(
+        `the setup has an entry under columns: for ${columnName(column)} of ${file}, but it still cannot be used: ${result.reason}; complete the entry (quantity, phase, order, statistic, unit) or take it out`,
+      );
+    }
+  }
+  refuseDoubles(file, recognised);
+  return recognised;
+}
+
+function finished(draft: Draft, scales: ReadonlyMap<SeriesDraft, Scaled | string>): RecognisedColumn {
+  const { position, header } = draft.column;
+  if (draft.kind === "unused") return { position, header, reason: draft.reason };
+  if (draft.kind === "flag") return { position, header, flag: true, reason: draft.reason };
+  const scaled = scales.get(draft);
+  const { quantity, phase, order, statistic } = draft;
+  if (typeof scaled === "string") return { position, header, reason: scaled };
+  if (scaled === undefined || phase === undefined) throw new Error(`${columnName(draft.column)} was left open`);
+  return {
+    position,
+    header,
+    meaning: { quantity, phase, ...(order === undefined ? {} : { order }), statistic, writtenUnit: scaled.writtenUnit },
+    reason: [...draft.why, ...scaled.why].join("; "),
+    scale: scaled.scale,
+    unit: scaled.unit,
+  };
+}
+
+function refuseDoubles(file: string, columns: readonly RecognisedColumn[]): void {
+  const places = new Map<string, RecognisedColumn>();
+  for (const column of columns) {
+    if (!column.meaning) continue;
+    const place = `${keyText(column.meaning)}, ${column.meaning.statistic}`;
+    const other = places.get(place);
+    if (other) {
+      throw new LogError(
+        file,
+        `columns ${other.position} ("${other.header}") and ${column.position} ("${column.header}")`,
+        `both hold ${place}; say in the setup, under columns:, what one of them holds, or leave it out with ignore: true`,
+      );
+    }
+    places.set(place, column);
+  }
+}
