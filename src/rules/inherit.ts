@@ -1,4 +1,5 @@
 import { checkAgainst } from "../checked-yaml.js";
+import type { UsageError } from "../errors.js";
 import type { BaseContent, OverlayContent, RuleFile } from "./parse-rule-file.js";
 import { type Requirement, type RuleSet, requirementSchema } from "./rule-set.js";
 
@@ -94,7 +95,13 @@ function changed(before: Requirement, patch: Record<string, unknown>, file: Rule
     const what = 'this limit is changed, but not where it comes from; add "source" and "confirmed" beside it';
     throw file.fault([...path, ...limit], what, "key");
   }
-  const after = mergePatch(before, patch);
+  const after = mergePatch(before, patch, (inner) =>
+    file.fault(
+      [...path, ...inner],
+      `there is no "${inner.at(-1)}" here that could be taken away; correct the name`,
+      "key",
+    ),
+  );
   return checkAgainst(requirementSchema, after, (inner, what, on) => file.fault([...path, ...inner], what, on));
 }
 
@@ -134,13 +141,18 @@ function unconfirm(requirement: Requirement, mark: NonNullable<OverlayContent["u
   };
 }
 
-/** RFC 7396: groups are merged, null takes away, everything else (lists too) replaces. */
-function mergePatch(target: unknown, patch: unknown): unknown {
+/**
+ * RFC 7396: groups are merged, null takes away, everything else (lists too) replaces. Unlike there, null for an entry
+ * that is not there is a fault: it is a misspelt name.
+ */
+function mergePatch(target: unknown, patch: unknown, absent: (path: string[]) => UsageError): unknown {
   if (!isGroup(patch)) return patch;
   const result = new Map(isGroup(target) ? Object.entries(target) : []);
   for (const [key, value] of Object.entries(patch)) {
-    if (value === null) result.delete(key);
-    else result.set(key, mergePatch(result.get(key), value));
+    if (value !== null) {
+      const inner = (path: string[]) => absent([key, ...path]);
+      result.set(key, mergePatch(result.get(key), value, inner));
+    } else if (!result.delete(key)) throw absent([key]);
   }
   return Object.fromEntries(result);
 }

@@ -329,6 +329,15 @@ describe("a fault in inheritance names file, line, column and remedy", () => {
     );
   });
 
+  it("a removal of an entry that is not there", async () => {
+    expect(await overlay("change:\n  unbalance:\n    notes: null\n")).toBe(
+      'overlay.yaml, line 6, column 5: there is no "notes" here that could be taken away; correct the name.',
+    );
+    expect(await overlay("change:\n  harmonic-voltage:\n    criterion: { orders: { 5: { nota: null } } }\n")).toBe(
+      'overlay.yaml, line 6, column 33: there is no "nota" here that could be taken away; correct the name.',
+    );
+  });
+
   it("a changed limit that keeps the source of the old one", async () => {
     const end = 'this limit is changed, but not where it comes from; add "source" and "confirmed" beside it.';
     expect(await overlay("change:\n  unbalance:\n    criterion: { max: 3 }\n")).toBe(
