@@ -66,7 +66,8 @@ async function list(options: Options): Promise<string> {
   ]);
   return [
     'Limit sets; "mainswitness rules show ID" prints one in full.',
-    "Not confirmed: no public document seen shows the value for this set; it is from memory or from another edition.",
+    "Not confirmed: no public document seen shows the value for this set; it is from memory or from",
+    "another edition.",
     ...lines,
     "",
   ].join("\n");
