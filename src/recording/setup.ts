@@ -46,6 +46,8 @@ export const setupSchema = z.strictObject({
   /** Whether a stamp marks the start or the end of its interval. */
   intervalLabel: z.enum(["start", "end"]).optional(),
   dateOrder: z.enum(["dmy", "mdy", "ymd"]).optional(),
+  /** For a log whose numbers do not show which of their marks is the decimal one ("231.412"). */
+  decimalMark: z.enum([".", ","]).optional(),
   /** Applied to all voltages (currents, powers): the log holds secondary values. */
   voltageRatio: transformerRatio.optional(),
   currentRatio: transformerRatio.optional(),
