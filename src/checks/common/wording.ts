@@ -1,0 +1,43 @@
+import { type Phase, QUANTITIES, type Quantity } from "../../recording/quantity.js";
+
+/** Five significant digits without trailing zeros: 253.04 stays 253.04, 20814.37 becomes 20814. */
+export function figure(value: number): string {
+  return String(Number(value.toPrecision(5)));
+}
+
+/** "1.29 %": a share of 0…1 with three significant digits. */
+export function percent(share: number): string {
+  return `${Number((100 * share).toPrecision(3))} %`;
+}
+
+/** "1 row", "3 rows". */
+export function counted(n: number, noun: string): string {
+  return `${n} ${noun}${n === 1 ? "" : "s"}`;
+}
+
+/** "L1", "L1 and L2", "L1, L2 and L3". */
+export function list(names: readonly string[]): string {
+  if (names.length < 2) return names.join("");
+  return `${names.slice(0, -1).join(", ")} and ${names[names.length - 1]}`;
+}
+
+/** "supply voltage L2", "power frequency". */
+export function nameOf(quantity: Quantity, ...phases: readonly Phase[]): string {
+  const where = phases.filter((p) => p !== "system");
+  return where.length === 0 ? QUANTITIES[quantity].name : `${QUANTITIES[quantity].name} ${list(where)}`;
+}
+
+/** "0.95 %", "231.4 V", "1.2" for a quantity without a unit. */
+export function valueOf(quantity: Quantity, value: number): string {
+  const { unit } = QUANTITIES[quantity];
+  return unit === "1" ? figure(value) : `${figure(value)} ${unit}`;
+}
+
+/** The caution that goes with every next step at the installation. */
+export const LICENSED =
+  "leave any work on live parts to a licensed electrician or the network operator, under the local codes";
+
+/** The sentence with a capital first letter. */
+export function capital(sentence: string): string {
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+}
