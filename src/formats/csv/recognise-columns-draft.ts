@@ -1,6 +1,7 @@
 import { UsageError } from "../../errors.js";
 import { type Phase, QUANTITIES, type Quantity } from "../../recording/quantity.js";
 import type { ColumnSetup } from "../../recording/setup.js";
+import { readFlag } from "./number-text.js";
 import type { ColumnText } from "./recognise-columns.js";
 import type { Evidence, Said } from "./recognise-columns-evidence.js";
 import type { LogHeaders } from "./recognise-columns-log.js";
@@ -8,7 +9,6 @@ import { decidePlace, decideStatistic, HAS_ORDER, PHASES, type Statistic } from 
 import { decideQuantity, QUANTITY_SENSES } from "./recognise-columns-quantity.js";
 import { columnName, givenUnit } from "./recognise-columns-setup.js";
 import type { WrittenUnit } from "./recognise-columns-units.js";
-import { flagMark } from "./vocabulary.js";
 
 /** What is known of a column before its neighbours' phases and its samples are looked at. */
 export type Draft =
@@ -69,7 +69,7 @@ function draftSeries(column: ColumnText, evidence: Evidence, log: LogHeaders, en
       ? decideQuantity(evidence, log)
       : { value: entry.quantity, why: "given in the setup" };
   if ("missing" in quantity) return unused(quantity.missing);
-  if (quantity.value === "flag") return flagColumn(column, quantity.why);
+  if (quantity.value === "flag") return flagColumn(column, quantity.why, entry?.quantity === "flag");
   why.unshift(`${QUANTITIES[quantity.value].name}: ${quantity.why}`);
   const place = decidePlace(quantity.value, evidence, log, { phase: entry?.phase, order: entry?.order });
   if ("missing" in place) return unused(place.missing);
@@ -115,8 +115,9 @@ function relateToDeclared(evidence: Evidence, said: string): boolean {
   return true;
 }
 
-function flagColumn(column: ColumnText, why: string): Draft {
-  const odd = column.samples.find((sample) => flagMark(sample) === undefined);
+/** Codes other than 0 and 1 may say anything; only the setup can tell that all but 0 mean flagged. */
+function flagColumn(column: ColumnText, why: string, given: boolean): Draft {
+  const odd = column.samples.find((text) => readFlag(text) === undefined || (!given && Number(text) > 1));
   if (odd === undefined) return { kind: "flag", column, reason: `marks flagged intervals: ${why}` };
   return { kind: "unused", column, reason: `it is named a flag, but "${odd}" says neither yes nor no (1 or 0)` };
 }

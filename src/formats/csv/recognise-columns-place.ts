@@ -1,6 +1,7 @@
 import type { Phase, Quantity } from "../../recording/quantity.js";
-import { type Evidence, type OpenNumber, phaseOf } from "./recognise-columns-evidence.js";
+import type { Evidence, OpenNumber } from "./recognise-columns-evidence.js";
 import type { LogHeaders } from "./recognise-columns-log.js";
+import { phaseOf } from "./recognise-columns-phase-names.js";
 import type { Decided } from "./recognise-columns-quantity.js";
 
 const SINGLE: readonly Phase[] = ["L1", "L2", "L3"];
@@ -69,6 +70,9 @@ export function decidePlace(
     const lowest = quantity === "interharmonic-voltage" ? 0 : 1;
     if (order < lowest || order > 50) return { missing: `orders ${lowest} to 50 are used, not ${order}` };
   }
+  const [unasked] = evidence.orders;
+  if (!HAS_ORDER.has(quantity) && unasked)
+    return { missing: `${unasked.said} names an order, which this quantity has not` };
   if (given.phase !== undefined) return { value: { phase: given.phase, order, why }, why: "" };
   const phase = decidePhase(quantity, evidence, open);
   if ("missing" in phase) return phase;

@@ -1,6 +1,7 @@
 import type { Quantity, Unit } from "../../recording/quantity.js";
-import { type Evidence, phaseOf } from "./recognise-columns-evidence.js";
+import type { Evidence } from "./recognise-columns-evidence.js";
 import type { LogHeaders } from "./recognise-columns-log.js";
+import { phaseOf } from "./recognise-columns-phase-names.js";
 import type { Sense } from "./vocabulary.js";
 
 /** What was decided, or why not; both in plain words. */
@@ -61,8 +62,8 @@ const RULES: readonly Rule[] = [
     beside: ["voltage", "factor", "negative-sequence"],
     quantity: "negative-sequence-unbalance",
   },
-  { says: ["distortion", "voltage"], beside: ["harmonic", "factor"], quantity: "thd-voltage" },
-  { says: ["distortion", "current"], beside: ["harmonic", "factor"], quantity: "thd-current" },
+  { says: ["distortion", "voltage"], beside: ["harmonic", "fundamental", "factor"], quantity: "thd-voltage" },
+  { says: ["distortion", "current"], beside: ["harmonic", "fundamental", "factor"], quantity: "thd-current" },
   { says: ["interharmonic", "voltage"], beside: ["harmonic"], quantity: "interharmonic-voltage" },
   { says: ["harmonic", "voltage"], beside: ["fundamental"], quantity: "harmonic-voltage" },
   { says: ["harmonic", "current"], beside: ["fundamental"], quantity: "harmonic-current" },
@@ -153,7 +154,7 @@ function quantityByNumber(
     if (orders.length >= 2 && (phaseElsewhere || percent || orders.some((order) => Number(order) >= 7))) {
       return { value: harmonic, why: `the columns ${shown} … count up like harmonic orders` };
     }
-    if (phaseElsewhere && percent && evidence.numbers.length === 1) {
+    if (phaseElsewhere && percent && number.symbol !== undefined && evidence.numbers.length === 1) {
       return { value: harmonic, why: `the number ${shown} beside the phase and the unit %` };
     }
     if (carrier !== "voltage" || number.symbol === undefined || phaseElsewhere) continue;

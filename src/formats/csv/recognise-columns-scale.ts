@@ -57,7 +57,7 @@ export function scaleSeries(
 
 /** The unit the log or the setup states; a bare "-" or "1" states none where the quantity has one. */
 function statedUnit({ unit, quantity }: SeriesDraft): SeriesDraft["unit"] | string {
-  if (!unit || unit.value.kind !== "unit") return unit;
+  if (unit?.value.kind !== "unit") return unit;
   if (UNITS[quantity].includes(unit.value.unit)) return unit;
   if (unit.value.unit === "1") return undefined;
   if (unit.value.unit === "%" && (quantity === "voltage" || quantity === "power-factor")) return unit;

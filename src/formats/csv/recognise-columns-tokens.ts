@@ -28,10 +28,10 @@ const SYMBOLS: Readonly<Record<string, Sense>> = {
   pf: "power-factor",
 };
 
-const STATISTIC = "avg|mean|min|max|moy|med|mittel|mw|average|minimum|maximum";
+const STATISTIC = "avg|mean|min|max|moy|med|mittel|average|minimum|maximum";
 /** Symbols written as one run of letters: THDU, UL, Uan, Vrms, Urmsmin, IN, Ptot, PFa, Uavg, Uh. */
 const COMPACT = new RegExp(
-  `^(?<before>thd[fgs]?|i?h)?(?<symbol>pf|[uvipqs])?(?<after>thd[fgs]?|i?h)?(?<rms>rms|eff)?` +
+  `^(?<before>thd[fgs]?|h)?(?<symbol>pf|[uvipqs])?(?<after>thd[fgs]?|i?h)?(?<rms>rms|eff)?` +
     `(?<phase>ll|ln|l|[abc]n?|[rst]n?|n|ab|bc|ca|ac|rs|st|tr)?(?<rmsToo>rms|eff)?(?<total>tot|ges|sum)?` +
     `(?<harmonic>i?h)?(?<statistic>${STATISTIC})?$`,
   "i",
@@ -39,19 +39,28 @@ const COMPACT = new RegExp(
 const FREQUENCY = new RegExp(`^(?<symbol>f)(?<statistic>${STATISTIC})$`, "i");
 const LETTER_PHASES = /^(?:[abcrst]n|ab|bc|ca|ac|rs|st|tr)$/i;
 
-/** Splits a header into words, symbols and numbers; unknown words are kept as such. */
+const PIECE = /\p{L}+|\d+(?:[.,]\d+)?|%|[^\s\p{L}\d%_\-/.,:;()[\]{}<>'"’*#&=|\\!?~]|[-+]$/gu;
+
+/**
+ * Splits a header into words, symbols and numbers. Unknown words are kept as such, and so are signs that may change
+ * the meaning ("U+", "°", "√"); other punctuation only parts the pieces.
+ */
 export function tokens(header: string, hasTwin: HasTwin): readonly Token[] {
   const found: Token[] = [];
   let end = 0;
-  for (const match of header.matchAll(/\p{L}+|\d+(?:[.,]\d+)?|%/gu)) {
+  for (const match of header.matchAll(PIECE)) {
     const gap = header.slice(end, match.index);
     const text = match[0];
     end = match.index + text.length;
-    if (text === "%") found.push({ kind: "percent", text, gap, at: match.index });
-    else if (/^\d/.test(text)) found.push({ kind: /^\d+$/.test(text) ? "number" : "word", text, gap, at: match.index });
-    else found.push(...lettersRun(text, gap, match.index, hasTwin));
+    if (/^\p{L}/u.test(text)) found.push(...lettersRun(text, gap, match.index, hasTwin));
+    else found.push({ kind: kindOf(text), text, gap, at: match.index });
   }
   return found;
+}
+
+function kindOf(text: string): Token["kind"] {
+  if (text === "%") return "percent";
+  return /^\d+$/.test(text) ? "number" : "word";
 }
 
 function lettersRun(text: string, gap: string, at: number, hasTwin: HasTwin): readonly Token[] {
@@ -107,7 +116,7 @@ function oneWord(text: string, gap: string, at: number): Token | undefined {
 function compactRun(text: string, gap: string, at: number): readonly Token[] | undefined {
   const groups = (COMPACT.exec(text) ?? FREQUENCY.exec(text))?.groups;
   if (!groups) return undefined;
-  if (groups["symbol"] === undefined && groups["before"] === undefined && !LETTER_PHASES.test(text)) return undefined;
+  if (groups.symbol === undefined && groups.before === undefined && !LETTER_PHASES.test(text)) return undefined;
   const parts = Object.entries(groups).filter(([, part]) => part !== undefined) as [string, string][];
   return place(
     parts.map(([, part]) => part),

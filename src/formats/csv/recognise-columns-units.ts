@@ -45,7 +45,9 @@ for (const word of ["volt", "volts", "voltios", "voltio"]) units.set(word, get("
 for (const word of ["ampere", "amperes", "amp", "amps", "amperios", "amperio"]) units.set(word, get("A"));
 for (const word of ["hertz", "HZ", "hz"]) units.set(word, get("Hz"));
 for (const word of ["watt", "watts", "vatios"]) units.set(word, get("W"));
-for (const word of ["a"]) units.set(word, get("A"));
+for (const [small, text] of ["a A", "w W", "kv kV", "ka kA", "kw kW", "kva kVA"].map((pair) => pair.split(" "))) {
+  units.set(small as string, get(text as string));
+}
 for (const word of ["p.u.", "pu", "p.u", "PU", "P.U."]) units.set(word, { kind: "per-unit", text: "p.u." });
 for (const word of ["1", "-", "--", "none", "ohne"]) {
   units.set(word, { kind: "unit", unit: "1", factor: ratio(1), text: "1" });
@@ -59,7 +61,7 @@ for (const text of ["mv", "MV", "ma", "MA", "mw", "mvar", "mva", "mhz", "MHz", "
   });
 }
 const FOREIGN =
-  "Wh kWh MWh varh kvarh Mvarh VAh kVAh MVAh VArh kVArh Ah kAh °C °F °K C K deg ° rad grad Grad s ms min h ohm Ohm kOhm dB dBm F J kJ N Nm bar hPa mbar lx VDC Vdc ADC Adc Vpk Vp Vpp Apk".split(
+  "Wh kWh MWh varh kvarh Mvarh VAh kVAh MVAh VArh kVArh Ah kAh °C °F °K deg ° rad grad Grad s ms ohm Ohm kOhm dB dBm bar hPa mbar VDC Vdc ADC Adc Vpk Vp Vpp Apk".split(
     " ",
   );
 for (const text of FOREIGN) {

@@ -47,7 +47,7 @@ const SENSES = {
   "line-to-neutral": `ln sternspannung strangspannung simple stellata stellate`,
   total: `total totale totali totaux tot gesamt ges summe sum somme somma suma system systeme sistema three dreiphasig
     triphase triphasee trifase trifasica trifasico`,
-  mean: `mean avg average mittel mittelwert mittl mw durchschnitt moy moyen moyenne med media medio promedio prom`,
+  mean: `mean avg average mittel mittelwert mittl durchschnitt durchschnittswert moy moyen moyenne med media medio promedio prom`,
   min: `min mini minimum minimal minimalwert minimale minimo minima kleinstwert`,
   max: `max maxi maximum maximal maximalwert maximale massimo massima maximo maxima hochstwert hoechstwert grosstwert`,
   declared: `nominal nominale nominaux declared declaree rated nenn nennspannung nennwert nominell un uc udin unom vnom`,
@@ -84,7 +84,7 @@ const LEFT_OUT: Readonly<Record<string, string>> = {
   "counts and events are read from event logs, not from series":
     "count counter anzahl zahler zaehler nombre compteur conteggio contatore conteo contador events event dip dips swell swells interruption einbruch einbruche uberhohung creux surtension buco huecos hueco rvc",
   "the displacement factor (cos phi) is not the power factor":
-    "cos cosphi cosfi dpf verschiebungsfaktor wirkfaktor displacement",
+    "cos cosphi cosfi coseno cosinus dpf verschiebungsfaktor wirkfaktor displacement",
   "tan phi is not used": "tan tanphi tanfi",
   "a momentary value does not stand for the interval":
     "instantaneous inst momentan momentanwert instantane instantanee istantaneo istantanea instantaneo instantanea",
@@ -130,17 +130,6 @@ export function compoundParts(word: string): readonly string[] | undefined {
       if (parts) return [head, ...parts];
     }
   }
-  return undefined;
-}
-
-const FLAGGED = new Set("1 true yes y x ja j wahr oui o vrai si s vero verdadero flag flagged *".split(" "));
-const NOT_FLAGGED = new Set("0 false no n nein falsch non faux falso ok -".split(" "));
-
-/** Whether a cell of a flag column marks its interval; undefined if the text is no such mark. */
-export function flagMark(text: string): boolean | undefined {
-  const mark = plain(text).trim().toLowerCase();
-  if (FLAGGED.has(mark)) return true;
-  if (mark === "" || NOT_FLAGGED.has(mark)) return false;
   return undefined;
 }
 
