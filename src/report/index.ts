@@ -1,5 +1,6 @@
+import { htmlReport } from "./html/index.js";
 import { json } from "./json.js";
 import type { Renderer } from "./renderer.js";
 
 /** Every output, by what `--format` calls it. A new one is a file and a line here. */
-export const RENDERERS: readonly Renderer[] = [json];
+export const RENDERERS: readonly Renderer[] = [htmlReport, json];

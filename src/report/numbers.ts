@@ -4,14 +4,16 @@ import type { Row } from "../rules/assessment.js";
 /** How numbers are printed: decimal point, no thousands separators, a true minus sign. */
 
 const DECIMALS: Readonly<Record<string, number>> = { V: 1, A: 1, "%": 2, Hz: 3, W: 0, var: 0, VA: 0 };
-const MAX_DECIMALS = 17;
+/** More digits than a double holds. */
+const MOST_DECIMALS = 17;
 
 /** Digits after the point that a value of this unit is usually printed with. */
 export function decimalsOf(unit: string): number {
   return DECIMALS[unit] ?? 2;
 }
 
-function minus(text: string): string {
+/** Swaps the hyphen for a minus sign; a negative zero loses it. */
+export function minus(text: string): string {
   if (/^-[0.]*$/.test(text)) return text.slice(1);
   return text.replace(/^-/, "−");
 }
@@ -22,7 +24,7 @@ export function fixed(value: number, decimals: number): string {
 
 /** An exact number such as a limit: all its digits, and at least `decimals` of them after the point. */
 export function exact(value: number, decimals: number): string {
-  for (let d = decimals; d <= MAX_DECIMALS; d++) if (Number(value.toFixed(d)) === value) return fixed(value, d);
+  for (let d = decimals; d <= MOST_DECIMALS; d++) if (Number(value.toFixed(d)) === value) return fixed(value, d);
   return minus(String(value));
 }
 
@@ -34,10 +36,13 @@ export function formatAgainstLimit(value: number, limit: number, decimals: numbe
   return formatAgainstLimits(value, { max: limit }, decimals);
 }
 
-/** The same against a lower and an upper limit, of which either may be absent. */
+/**
+ * The same against a lower and an upper limit, of which either may be absent. The report page carries the text of this
+ * function with that of `fixed` and `minus`, so it uses nothing else.
+ */
 export function formatAgainstLimits(value: number, limit: Row["limit"], decimals: number): string {
   const sides = [limit.min, limit.max].filter((side) => side !== undefined);
-  for (let d = decimals; d <= MAX_DECIMALS; d++) {
+  for (let d = decimals; d <= 17; d++) {
     const printed = Number(value.toFixed(d));
     if (sides.every((side) => Math.sign(printed - side) === Math.sign(value - side))) return fixed(value, d);
   }

@@ -1,10 +1,211 @@
-/** English headings and prose of the report page. */
+/** English headings and prose of the report page and of its live charts. */
 
 export const DANGER_WORDS = {
   title: "Danger",
   cautions: [
     "Keep away from live parts and do not open panels or terminals.",
     "Call the network operator or a licensed electrician at once.",
-    "Local codes and the rules of safe work apply before anything written here.",
+    "Local codes and the rules of safe work come before anything written here.",
   ],
 } as const;
+
+export const LIVE_WORK_NOTE =
+  "Checking or changing anything at a panel, a terminal or a recorder's leads is work on or near live parts. Leave it to licensed electricians or the network operator, under the local codes.";
+
+export const HEADINGS = {
+  page: "Supply voltage conformance report",
+  contents: "Contents",
+  requirements: "Requirements",
+  weeks: "Weeks",
+  worstSliding: "Worst seven days at any start",
+  notAssessed: "Not assessed, and why",
+  charts: "Charts",
+  recording: "Recording",
+  columns: "Columns of the log and how they were understood",
+  unusedColumns: "Columns that were not used",
+  remarks: "Remarks on reading and deriving",
+  setup: "Setup",
+  findings: "Findings on the recording",
+  events: "Voltage events",
+  ruleSet: "Limits and their sources",
+  counting: "How it was counted",
+  files: "Files and program",
+} as const;
+
+export const REQUIREMENT_COLUMNS = {
+  requirement: "Requirement",
+  place: "Worst on",
+  limit: "Limit",
+  allowed: "May lie outside",
+  found: "Found outside",
+  worst: "Worst value",
+  when: "When",
+  verdict: "Verdict",
+  robust: "Robust",
+} as const;
+
+export const DETAIL_COLUMNS = {
+  place: "Where",
+  limit: "Limit",
+  allowed: "May lie outside",
+  found: "Found outside",
+  missing: "Missing",
+  worst: "Worst value",
+  when: "When",
+  percentile: "Value at the required share",
+  flagged: "With / without flagged",
+  origin: "Values",
+  verdict: "Verdict",
+  robust: "Robust",
+} as const;
+
+export const ROBUST_NOTE = "“robust: yes”: no filling of the missing intervals could change the verdict.";
+
+export function detailsSummary(rows: number): string {
+  return rows === 1 ? "Details" : `Every phase and order (${rows})`;
+}
+
+export const WEEK_COLUMNS = {
+  from: "From",
+  to: "To",
+  kind: "Kind",
+  coverage: "Valid",
+  verdict: "Verdict",
+  failed: "Not met",
+} as const;
+
+export const WEEK_KINDS = {
+  consecutive: "week",
+  rest: "rest, less than a week",
+  "worst-sliding": "worst seven days at any start",
+} as const;
+
+export const WORST_SLIDING_NOTE =
+  "The verdict of a week can depend on where it starts. These are the seven days, starting at any interval, that show more values outside than any week above.";
+
+export const NONE = {
+  failed: "none",
+  notAssessed: "Everything the rule set asks for was assessed.",
+  findings: "None.",
+};
+
+export const COUNTING: readonly string[] = [
+  "Valid intervals are counted, nothing is interpolated. A requirement is met when no more than the stated number of values lie outside; a value exactly on the limit lies inside.",
+  "Values too high and too low count together. Each phase is judged by itself.",
+  "Missing intervals are never filled in. Where they could turn the verdict and the valid ones cover less than 95 % of the time, the verdict is “undecided”.",
+  "Limits are compared directly with the values (simple acceptance): no margin is taken off for the uncertainty of the instrument.",
+  "The value at the required share (nearest rank) is for information; the verdict comes from counting.",
+  "A week is 7 × 24 hours, also where the clock is changed.",
+];
+
+export const INTERVALS: Readonly<Record<string, string>> = {
+  expected: "expected",
+  present: "present and valid",
+  missing: "missing",
+  duplicate: "duplicate rows",
+  flagged: "flagged",
+  excluded: "excluded",
+};
+
+export const SEVERITIES: Readonly<Record<string, string>> = {
+  none: "no effect on the verdict",
+  note: "note",
+  blocks: "kept values from being judged",
+};
+
+export const ORIGINS: Readonly<Record<string, string>> = {
+  given: "given",
+  inferred: "inferred from the data",
+  assumed: "assumed",
+};
+
+const SETUP_NAMES: Readonly<Record<string, string>> = {
+  site: "Site",
+  measuringPoint: "Measuring point",
+  instrument: "Instrument",
+  connection: "Connection",
+  declaredVoltage: "Declared voltage",
+  nominalFrequency: "Nominal frequency",
+  zone: "Time zone of the log",
+  intervalLabel: "A stamp marks the interval's",
+  ruleSet: "Rule set",
+  voltageRatio: "Voltage transformer ratio",
+  currentRatio: "Current transformer ratio",
+};
+
+const SETUP_UNITS: Readonly<Record<string, string>> = { declaredVoltage: " V", nominalFrequency: " Hz" };
+
+/** "Declared voltage": the name of a setup entry; one unknown here keeps its key. */
+export function setupName(key: string): string {
+  return SETUP_NAMES[key] ?? key;
+}
+
+export function setupUnit(key: string): string {
+  return SETUP_UNITS[key] ?? "";
+}
+
+export function recordedText(from: string, to: string, zone: string): string {
+  return `Recorded from ${from} to ${to} (${zone}).`;
+}
+
+export function columnsSummary(used: number, total: number): string {
+  return `${used} of ${total} columns used`;
+}
+
+export function ordersSummary(orders: number): string {
+  return `Limits of ${orders} orders`;
+}
+
+export const TABLE_WORDS = {
+  file: "File",
+  size: "Bytes",
+  format: "Format",
+  sha256: "SHA-256",
+  position: "Column",
+  header: "Header",
+  takenFor: "Taken for",
+  reason: "Reason",
+  notUsed: "not used",
+  item: "Item",
+  value: "Value",
+  origin: "Origin",
+  finding: "Finding",
+  effect: "Effect",
+  requirement: "Requirement",
+  clause: "Clause",
+  source: "Source",
+  confirmed: "Confirmed",
+  order: "Order",
+  limit: "Limit",
+  intervals: "Intervals",
+  count: "Number",
+  kind: "Kind",
+  phases: "Phases",
+  start: "Start",
+  duration: "Duration",
+  extreme: "Extreme value",
+} as const;
+
+export const YES_NO = { true: "yes", false: "no" } as const;
+export const BINDING_NOTE = "for information only";
+
+export function programText(name: string, version: string): string {
+  return `Made by ${name} ${version}. The same files, setup and rule set give the same report, byte for byte.`;
+}
+
+export const RELATES_NOTE =
+  "The results relate only to the place and time recorded. Entries marked “given” were stated by whoever set up the recording and were not checked here.";
+
+/** Words the live charts need in the browser. */
+export const CHART_WORDS = {
+  zoomIn: "Zoom in",
+  zoomOut: "Zoom out",
+  earlier: "Earlier",
+  later: "Later",
+  reset: "Whole recording",
+  hint: "Click the chart, then use the wheel to zoom and drag to move; or hold Ctrl with the wheel. Keys: + − ← → and 0 for the whole recording.",
+  outside: "outside",
+  extremes: "to",
+  atOrBelow: "% at or below",
+} as const;
+export type ChartWords = typeof CHART_WORDS;

@@ -138,7 +138,8 @@ function capital(sentence: string): string {
 /** The verdict in one plain sentence; in `further` what one must also know before relying on it. */
 export function statement(assessment: Assessment): { readonly sentence: string; readonly further: readonly string[] } {
   const week = decidingWeek(assessment);
-  const rules = assessment.ruleSet.title;
+  const { title } = assessment.ruleSet;
+  const rules = title.includes(",") ? `${title},` : title;
   if (week === undefined)
     return {
       sentence: `The recording holds nothing that ${rules} sets a limit for, so nothing could be judged.`,

@@ -1,0 +1,92 @@
+import type { Spec } from "vega";
+import type { TopLevelSpec } from "vega-lite";
+import { type Chart, rowsOf } from "./chart.js";
+import { CONFIG } from "./style.js";
+
+/** Pixels that a character of the title and of the note takes, about. */
+const TITLE_CHARACTER = 7.8;
+const NOTE_CHARACTER = 5.8;
+
+/** Vega's own specification of a chart; the named data sets are still empty. */
+export async function compileChart(chart: Chart, withText: boolean): Promise<Spec> {
+  const { compile } = await import("vega-lite");
+  const title = withText
+    ? {
+        title: {
+          text: lines(chart.title, chart.width / TITLE_CHARACTER),
+          subtitle: lines(chart.note, chart.width / NOTE_CHARACTER),
+        },
+        padding: 12,
+      }
+    : { padding: 4 };
+  const config = withText ? { ...CONFIG, background: "white" } : CONFIG;
+  // The specifications are built here as plain data; Vega-Lite's own check of them runs in the tests.
+  const spec = { ...chart.spec, ...title, config, autosize: "pad" } as unknown as TopLevelSpec;
+  return compile(spec, { logger: silent }).spec;
+}
+
+/**
+ * Width of a text in pixels, for placing things beside it where there is no browser to measure it. Widths per
+ * character in parts of the font size, about those of common sans-serif fonts.
+ */
+function textWidth(text: string, fontSize: number): number {
+  let width = 0;
+  for (const character of text)
+    width += /[ .,:;|!'ijltf()]/.test(character) ? 0.29 : /[A-Zmw%+−]/.test(character) ? 0.72 : 0.55;
+  return width * fontSize;
+}
+
+/** Vega asks this in place of its own guess, which is half as wide again; its type definitions do not list it. */
+function useTextWidth(vega: object): void {
+  const { textMetrics } = vega as {
+    textMetrics: { width: (item: { text?: unknown; fontSize?: number }, text?: unknown) => number };
+  };
+  textMetrics.width = (item, text) => textWidth(String(text ?? item.text), item.fontSize ?? 11);
+}
+
+/** The chart as a static SVG picture. Ids inside it carry the chart's id, so that several can share a page. */
+export async function drawChart(chart: Chart, spec: Spec): Promise<string> {
+  const vega = await import("vega");
+  useTextWidth(vega);
+  const view = new vega.View(vega.parse(withData(spec, chart)), { renderer: "none" });
+  const svg = await view.toSVG();
+  view.finalize();
+  return unique(shortPaths(svg), chart.id);
+}
+
+export function withData(spec: Spec, chart: Chart): Spec {
+  const data = (spec.data ?? []).map((set) => {
+    const columns = chart.data[set.name];
+    return columns === undefined ? set : { ...set, values: rowsOf(columns) };
+  });
+  return { ...spec, data } as Spec;
+}
+
+/** A tenth of a pixel is finer than any screen or printer shows. */
+function shortPaths(svg: string): string {
+  return svg.replace(/ d="[^"]*"/g, (path) => path.replace(/(\.\d)\d+/g, "$1"));
+}
+
+function unique(svg: string, id: string): string {
+  return svg.replace(/(id="|url\(#)(clip|gradient)/g, `$1${id}-$2`);
+}
+
+function lines(text: string, columns: number): string[] {
+  const broken: string[] = [];
+  let current = "";
+  for (const word of text.split(" ")) {
+    if (current !== "" && current.length + 1 + word.length > columns) {
+      broken.push(current);
+      current = word;
+    } else current = current === "" ? word : `${current} ${word}`;
+  }
+  return [...broken, current];
+}
+
+const silent = {
+  level: () => silent,
+  error: () => silent,
+  warn: () => silent,
+  info: () => silent,
+  debug: () => silent,
+};

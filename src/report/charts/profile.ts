@@ -1,0 +1,165 @@
+import type { Row } from "../../rules/assessment.js";
+import { offsetText } from "../local-time.js";
+import { axisTitle, lineLabel, profileNote, profileTitle, shortLineLabel, timeAxisTitle } from "../wording-charts.js";
+import type { Chart, Columns } from "./chart.js";
+import { type ProfileData, profileData } from "./profile-data.js";
+import { BAND, FULL_WIDTH, INK, OUTSIDE, phaseScale } from "./style.js";
+import type { Subject } from "./subject.js";
+
+const PROFILE_WIDTH = FULL_WIDTH - 230;
+const PANEL_HEIGHT = 104;
+const SINGLE_HEIGHT = 190;
+/** Pixels for the name of a limit beside the plot, and the plot width below which only its number is written. */
+const LABEL_WIDTH = 160;
+const NARROW = 420;
+
+/** Course over the recording, one panel per phase: line, band of extremes, limits, and a triangle at each value outside. */
+export function profile(subject: Subject): Chart {
+  const points = profileData(subject);
+  const range = valueRange(subject.limits, points);
+  const offset = subject.clock.offset(subject.start);
+  return {
+    id: `${subject.id}-profile`,
+    title: profileTitle(subject),
+    note: profileNote(subject, points.step, points.hasExtremes),
+    kind: "time",
+    width: FULL_WIDTH,
+    spec: specOf(subject, range, points.hasExtremes),
+    data: { profile: points.columns, limits: limitLines(subject.limits, range) },
+    extent: [(subject.start + offset) / 1000, (subject.end + offset) / 1000],
+    offset: offsetText(subject.clock, subject.start),
+    unit: subject.unit,
+    limit: subject.limits[0]?.limit ?? {},
+  };
+}
+
+type Range = readonly [number, number];
+
+/** From the lowest to the highest value drawn, widened to the narrowest limits, so that the distance to them shows. */
+function valueRange(limits: readonly Row[], points: ProfileData): Range {
+  const mins = limits.flatMap(({ limit }) => limit.min ?? []);
+  const maxes = limits.flatMap(({ limit }) => limit.max ?? []);
+  const floor = maxes.length > 0 && mins.length === 0 ? 0 : Number.POSITIVE_INFINITY;
+  const low = Math.min(points.low, mins.length > 0 ? Math.max(...mins) : floor);
+  const high = Math.max(points.high, maxes.length > 0 ? Math.min(...maxes) : points.high);
+  const margin = (high - low || 1) * 0.09;
+  return [low === 0 ? 0 : low - margin, high + margin];
+}
+
+/** Limits inside the drawn range, each value once, with the clause of the requirement that is named first. */
+function limitLines(limits: readonly Row[], [low, high]: Range): Columns {
+  const lines = new Map<number, Row>();
+  for (const row of limits)
+    for (const y of [row.limit.max, row.limit.min])
+      if (y !== undefined && y >= low && y <= high && !lines.has(y)) lines.set(y, row);
+  const all = [...lines];
+  return {
+    y: all.map(([y]) => y),
+    short: all.map(([y, row]) => shortLineLabel(y, row)),
+    label: all.map(([y, row]) => lineLabel(y, row)),
+  };
+}
+
+function specOf(subject: Subject, range: Range, hasExtremes: boolean): Record<string, unknown> {
+  const several = subject.phases.length > 1;
+  const widthSignal = several ? "child_width" : "width";
+  const x = timeAxis(subject, widthSignal);
+  const y = {
+    type: "quantitative",
+    title: axisTitle(subject),
+    scale: { domain: range, nice: false, zero: false },
+    axis: { tickCount: 5 },
+  };
+  const phases = subject.phases.map(({ phase }) => phase);
+  const color = { field: "phase", type: "nominal", legend: null, scale: phaseScale(phases, "color") };
+  const layer = [
+    ...bandLayer(subject.limits[0], range),
+    ...(hasExtremes
+      ? [
+          {
+            mark: { type: "area", opacity: 0.3, clip: true },
+            encoding: { x, y: { ...y, field: "low" }, y2: { field: "high" }, color },
+          },
+        ]
+      : []),
+    { mark: { type: "line", strokeWidth: 1.3, clip: true }, encoding: { x, y: { ...y, field: "v" }, color } },
+    ...limitLayers(y, widthSignal),
+    outsideLayer(subject.limits[0], x, y),
+  ];
+  return {
+    params: [{ name: "span", value: null }],
+    data: { name: "profile", format: { parse: null } },
+    ...(several
+      ? {
+          facet: { row: { field: "phase", type: "nominal", title: null, header: { labelAngle: 0 } } },
+          spec: { width: PROFILE_WIDTH, height: PANEL_HEIGHT, layer },
+          spacing: 10,
+        }
+      : { width: PROFILE_WIDTH, height: SINGLE_HEIGHT, layer }),
+  };
+}
+
+/** Time on one fixed offset from UTC: the scale reads the shifted instants as UTC, whatever zone the reader's machine has. */
+function timeAxis(subject: Subject, widthSignal: string): Record<string, unknown> {
+  return {
+    field: "t",
+    type: "temporal",
+    title: timeAxisTitle(subject),
+    scale: { type: "utc", domainRaw: { expr: "span" }, nice: false },
+    axis: {
+      tickCount: { expr: `max(2, floor(${widthSignal} / 105))` },
+      labelExpr:
+        "utchours(datum.value) + utcminutes(datum.value) === 0 ? utcFormat(datum.value, '%a %-d %b') : utcFormat(datum.value, '%H:%M')",
+    },
+  };
+}
+
+/** The values that the first limit allows, as a pale field behind everything. */
+function bandLayer(row: Row | undefined, [low, high]: Range): Record<string, unknown>[] {
+  if (row === undefined) return [];
+  const { min = low, max = high } = row.limit;
+  return [
+    {
+      data: { values: [{}] },
+      mark: { type: "rect", color: BAND },
+      encoding: { y: { datum: min, type: "quantitative" }, y2: { datum: max } },
+    },
+  ];
+}
+
+/** Limits as dashed lines, named to the right of the plot; on a narrow screen without the clause. */
+function limitLayers(y: Record<string, unknown>, widthSignal: string): Record<string, unknown>[] {
+  const data = { name: "limits" };
+  return [
+    {
+      data,
+      mark: { type: "rule", color: INK, strokeDash: [6, 3], strokeWidth: 1.2 },
+      encoding: { y: { ...y, field: "y" } },
+    },
+    {
+      data,
+      mark: {
+        type: "text",
+        align: "left",
+        dx: 5,
+        limit: LABEL_WIDTH,
+        text: { expr: `${widthSignal} < ${NARROW} ? datum.short : datum.label` },
+      },
+      encoding: { y: { ...y, field: "y" }, x: { value: "width" } },
+    },
+  ];
+}
+
+/** A triangle at each value outside: pointing up above the upper limit, down below the lower one. */
+function outsideLayer(row: Row | undefined, x: unknown, y: Record<string, unknown>): Record<string, unknown> {
+  const isAbove = row?.limit.max === undefined ? "false" : `datum.out > ${row.limit.max}`;
+  return {
+    transform: [{ filter: "datum.out !== null" }],
+    mark: { type: "point", filled: true, size: 26, color: OUTSIDE, opacity: 0.9, clip: true },
+    encoding: {
+      x,
+      y: { ...y, field: "out" },
+      shape: { condition: { test: isAbove, value: "triangle-up" }, value: "triangle-down" },
+    },
+  };
+}

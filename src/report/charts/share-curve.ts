@@ -1,0 +1,133 @@
+import { allowedPercent, percentOfShare } from "../numbers.js";
+import { axisTitle, barLabel, SHARE_AXIS, shareNote, shareTitle } from "../wording-charts.js";
+import type { Chart, Columns } from "./chart.js";
+import { INK, phaseName, phaseScale } from "./style.js";
+import type { Subject, SubjectPhase } from "./subject.js";
+
+const WIDTH = 330;
+const HEIGHT = 235;
+const MOST_STEPS = 240;
+
+/** Share of intervals at or below each value, one line per phase; black bars stand where the curve may not pass. */
+export function shareCurve(subject: Subject): Chart {
+  const curves = subject.phases.map(curve);
+  const phases = subject.phases.map(({ phase }) => phase);
+  const style = (key: "color" | "dash") => ({
+    field: "phase",
+    type: "nominal",
+    scale: phaseScale(phases, key),
+    legend: phases.length > 1 ? { title: null, orient: "top", symbolType: "stroke", symbolSize: 260 } : null,
+  });
+  const x = {
+    type: "quantitative",
+    title: axisTitle(subject),
+    scale: { zero: false, nice: false, domain: valueDomain(subject, curves) },
+    axis: { tickCount: 6 },
+  };
+  const required = subject.limits[0] === undefined ? 100 : percentOfShare(subject.limits[0].share);
+  const y = {
+    type: "quantitative",
+    title: SHARE_AXIS,
+    scale: { domain: [0, 100] },
+    axis: { values: [...new Set([0, 20, 40, 60, 80, required, 100])], labelOverlap: false },
+  };
+  return {
+    id: `${subject.id}-shares`,
+    title: shareTitle(subject),
+    note: shareNote(subject),
+    kind: "curve",
+    width: WIDTH + 70,
+    unit: subject.unit,
+    limit: subject.limits[0]?.limit ?? {},
+    data: {
+      shares: {
+        phase: curves.flatMap(({ value }, k) => value.map(() => phaseName((subject.phases[k] as SubjectPhase).phase))),
+        x: curves.flatMap(({ value }) => value),
+        share: curves.flatMap(({ share }) => share),
+      },
+      bars: bars(subject),
+    },
+    spec: {
+      width: WIDTH,
+      height: HEIGHT,
+      data: { name: "shares", format: { parse: null } },
+      layer: [
+        {
+          data: { name: "bars" },
+          mark: { type: "rule", color: INK, strokeWidth: 4 },
+          encoding: { x: { ...x, field: "x" }, y: { ...y, field: "from" }, y2: { field: "to" } },
+        },
+        {
+          data: { name: "bars" },
+          mark: {
+            type: "text",
+            align: { expr: "datum.side === 'max' ? 'right' : 'left'" },
+            dx: { expr: "datum.side === 'max' ? -7 : 7" },
+          },
+          encoding: { x: { ...x, field: "x" }, y: { ...y, field: "labelAt" }, text: { field: "label" } },
+        },
+        {
+          mark: { type: "line", interpolate: "step-after", strokeWidth: 1.8, clip: true },
+          encoding: {
+            x: { ...x, field: "x" },
+            y: { ...y, field: "share" },
+            color: style("color"),
+            strokeDash: style("dash"),
+          },
+        },
+      ],
+    },
+  };
+}
+
+interface Curve {
+  readonly value: number[];
+  readonly share: number[];
+}
+
+/** The sorted values with their rank as a share, thinned to what a picture can show; first and last always stay. */
+function curve({ series, counted }: SubjectPhase): Curve {
+  const sorted = Float64Array.from(counted, (i) => series.values[i] as number).sort();
+  const every = Math.max(1, Math.floor(sorted.length / MOST_STEPS));
+  const value: number[] = [];
+  const share: number[] = [];
+  if (sorted.length > 0) {
+    value.push(sorted[0] as number);
+    share.push(0);
+  }
+  for (let k = 0; k < sorted.length; k++) {
+    if (sorted[k + 1] === sorted[k] || (k % every !== 0 && k < sorted.length - every)) continue;
+    value.push(Number((sorted[k] as number).toPrecision(8)));
+    share.push(Number(((100 * (k + 1)) / sorted.length).toFixed(3)));
+  }
+  return { value, share };
+}
+
+function valueDomain({ limits }: Subject, curves: readonly Curve[]): readonly [number, number] {
+  const { min, max } = limits[0]?.limit ?? {};
+  const ends = curves.flatMap(({ value }) => [value[0] ?? Number.NaN, value[value.length - 1] ?? Number.NaN]);
+  const known = [
+    ...ends.filter((v) => !Number.isNaN(v)),
+    ...(min === undefined ? [] : [min]),
+    ...(max === undefined ? [] : [max]),
+  ];
+  const [low, high] = [Math.min(...known), Math.max(...known)];
+  const margin = (high - low || 1) * 0.05;
+  return [low - margin, high + margin];
+}
+
+/** Upper limit: from 0 to the share required; lower limit: from the share allowed to 100 %. */
+function bars({ limits }: Subject): Columns {
+  const [row] = limits;
+  const sides = (["min", "max"] as const).filter((side) => row?.limit[side] !== undefined);
+  const allowed = row === undefined ? 0 : allowedPercent(row.share);
+  return {
+    x: sides.map((side) => row?.limit[side] as number),
+    from: sides.map((side) => (side === "max" ? 0 : allowed)),
+    to: sides.map((side) => (side === "max" ? 100 - allowed : 100)),
+    side: sides,
+    // In the corners that the curves do not reach: low on the right, high on the left.
+    labelAt: sides.map((side) => (side === "max" ? 6 : 94)),
+    label: row === undefined ? [] : sides.map((side) => barLabel(side, row.limit[side] as number, row)),
+  };
+}

@@ -1,0 +1,155 @@
+import { type IntervalSeries, isValid, type Measurements } from "../../recording/measurements.js";
+import { type Phase, QUANTITIES, type Quantity, type Unit } from "../../recording/quantity.js";
+import { type Duration, HOUR, type Instant, SECOND } from "../../recording/time.js";
+import type { Assessment, Row } from "../../rules/assessment.js";
+import { type LocalClock, localClock } from "../local-time.js";
+import { byRequirement, decidingWeek } from "../rows.js";
+
+/** What the charts of one quantity draw: its series per phase, the limits on it, and the values that lie outside. */
+export interface Subject {
+  readonly id: string;
+  readonly quantity: Quantity;
+  readonly order: number | undefined;
+  readonly unit: Unit;
+  readonly interval: Duration;
+  readonly phases: readonly SubjectPhase[];
+  /** One row per requirement on the quantity; the first is the one that titles speak of. Empty: nothing limits it. */
+  readonly limits: readonly Row[];
+  readonly clock: LocalClock;
+  readonly start: Instant;
+  readonly end: Instant;
+}
+
+export interface SubjectPhase {
+  readonly phase: Phase;
+  readonly series: IntervalSeries;
+  /** Valid intervals that count; flagged ones only where the requirement counts them. */
+  readonly counted: readonly number[];
+  /** Those of them above, and below, the first limit. */
+  readonly above: readonly number[];
+  readonly below: readonly number[];
+}
+
+/** Quantities that get pictures, in the order of the report. */
+const DRAWN: readonly Quantity[] = [
+  "voltage",
+  "harmonic-voltage",
+  "thd-voltage",
+  "negative-sequence-unbalance",
+  "plt",
+  "mains-signalling",
+  "frequency",
+];
+
+/** One subject per quantity that was judged; of the harmonics the worst order; the frequency even without a limit. */
+export function subjectsOf(assessment: Assessment, measurements: Measurements): Subject[] {
+  const clock = localClock(assessment.recording.zone);
+  return DRAWN.flatMap((quantity) => {
+    const limits = limitsOn(quantity, assessment);
+    const order = limits[0]?.order;
+    const interval = limits[0] === undefined ? undefined : Math.round(limits[0].intervalS * SECOND);
+    const series = measurements.series.filter(
+      (s) =>
+        s.quantity === quantity &&
+        s.order === order &&
+        (limits.length > 0
+          ? s.interval === interval && isJudged(s.phase, limits, assessment)
+          : quantity === "frequency"),
+    );
+    const first = series[0];
+    if (first === undefined) return [];
+    return {
+      id: order === undefined ? quantity : `${quantity}-${order}`,
+      quantity,
+      order,
+      unit: QUANTITIES[quantity].unit,
+      interval: first.interval,
+      phases: series.filter((s) => s.interval === first.interval).map((s) => subjectPhase(s, limits[0])),
+      limits,
+      clock,
+      start: measurements.start,
+      end: measurements.end,
+    };
+  });
+}
+
+/** The worst row of each requirement on a quantity: failed ones first, and of the harmonics one order only. */
+function limitsOn(quantity: Quantity, assessment: Assessment): Row[] {
+  const week = decidingWeek(assessment);
+  if (week === undefined) return [];
+  const rows = byRequirement(assessment, week)
+    .map(({ worst }) => worst)
+    .filter((row) => row.quantity === quantity && (row.limit.min !== undefined || row.limit.max !== undefined));
+  const failed = rows.filter(({ verdict }) => verdict === "does-not-conform");
+  const sorted = [...failed, ...rows.filter((row) => !failed.includes(row))];
+  return sorted.filter(({ order }) => order === sorted[0]?.order);
+}
+
+function isJudged(phase: Phase, limits: readonly Row[], assessment: Assessment): boolean {
+  const [first] = limits;
+  return assessment.weeks.some(({ requirements }) =>
+    requirements.some((row) => row.id === first?.id && row.phase === phase && row.order === first.order),
+  );
+}
+
+function subjectPhase(series: IntervalSeries, row: Row | undefined): SubjectPhase {
+  const withoutFlagged = row !== undefined && row.n !== row.counts.withFlagged.n;
+  const counted: number[] = [];
+  const above: number[] = [];
+  const below: number[] = [];
+  const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = row?.limit ?? {};
+  for (let i = 0; i < series.values.length; i++) {
+    if (!isValid(series, i) || (withoutFlagged && series.flagged[i] === 1)) continue;
+    counted.push(i);
+    const value = series.values[i] as number;
+    if (value > max) above.push(i);
+    else if (value < min) below.push(i);
+  }
+  return { phase: series.phase, series, counted, above, below };
+}
+
+export function outsideOf({ above, below }: SubjectPhase): number {
+  return above.length + below.length;
+}
+
+/** The phase with most values outside; without any, the one whose row is worst. */
+export function worstPhase(subject: Subject): SubjectPhase {
+  const most = [...subject.phases].sort((a, b) => outsideOf(b) - outsideOf(a))[0] as SubjectPhase;
+  if (outsideOf(most) > 0) return most;
+  return subject.phases.find(({ phase }) => phase === subject.limits[0]?.phase) ?? most;
+}
+
+/** How many of a phase's values outside fall into each local hour of the day. */
+export function outsideByHour({ clock }: Subject, phase: SubjectPhase): number[] {
+  const hours = new Array<number>(24).fill(0);
+  for (const i of [...phase.above, ...phase.below]) {
+    const t = phase.series.starts[i] as number;
+    const hour = Math.floor((t + clock.offset(t)) / HOUR) % 24;
+    hours[hour] = (hours[hour] as number) + 1;
+  }
+  return hours;
+}
+
+/** The shortest run of hours, at most eight, that holds four fifths of the counts: [11, 15] for 11:00 to 15:00. */
+export function busiestHours(hours: readonly number[]): readonly [number, number] | undefined {
+  const total = hours.reduce((sum, n) => sum + n, 0);
+  if (total === 0) return undefined;
+  for (let length = 1; length <= 8; length++) {
+    let best = { from: 0, count: -1 };
+    for (let from = 0; from < 24; from++) {
+      let count = 0;
+      for (let k = 0; k < length; k++) count += hours[(from + k) % 24] as number;
+      if (count > best.count) best = { from, count };
+    }
+    if (best.count >= 0.8 * total) return [best.from, (best.from + length) % 24];
+  }
+  return undefined;
+}
+
+/** Worst row of every phase and order of the harmonic requirement in the deciding week. */
+export function harmonicRows(assessment: Assessment): Row[] {
+  const week = decidingWeek(assessment);
+  return (week?.requirements ?? []).filter(
+    ({ quantity, order }) => quantity === "harmonic-voltage" && order !== undefined,
+  );
+}

@@ -1,0 +1,41 @@
+import type { Chart, ChartSection } from "../charts/chart.js";
+import { compileChart, drawChart } from "../charts/draw.js";
+import { decimalsOf } from "../numbers.js";
+import { HEADINGS } from "../wording-page.js";
+import { Html, html, jsonScript, unbroken } from "./html.js";
+import type { LiveChart } from "./live-charts.js";
+
+/** Every chart as a static picture, with what its live view needs beside it. */
+export async function chartsSection(sections: readonly ChartSection[]): Promise<Html> {
+  const blocks: Html[] = [];
+  for (const { id, heading, charts } of sections) {
+    const figures: Html[] = [];
+    for (const chart of charts) figures.push(await figure(chart));
+    blocks.push(html`<section class="quantity" id="${id}"><h3>${heading}</h3>
+<div class="figures">${figures}</div></section>\n`);
+  }
+  return html`<section id="charts"><h2>${HEADINGS.charts}</h2>
+${blocks}</section>`;
+}
+
+async function figure(chart: Chart): Promise<Html> {
+  const spec = await compileChart(chart, false);
+  const svg = await drawChart(chart, spec);
+  const { kind, data, extent, offset, unit, limit } = chart;
+  const live: LiveChart = {
+    kind,
+    data,
+    spec,
+    limit,
+    decimals: decimalsOf(unit),
+    unit,
+    ...(extent !== undefined && { extent }),
+    ...(offset !== undefined && { offset }),
+  };
+  return html`<figure class="chart ${kind}" id="chart-${chart.id}" data-width="${chart.width}" style="max-width:${chart.width}px">
+<figcaption>${unbroken(chart.title)}</figcaption>
+<div class="picture" role="group" aria-label="${chart.title}">${new Html(svg)}</div>
+<p class="note">${unbroken(chart.note)}</p>
+${jsonScript(live)}</figure>
+`;
+}

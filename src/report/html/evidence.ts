@@ -1,0 +1,132 @@
+import type { Assessment } from "../../rules/assessment.js";
+import { instantOf, type LocalClock, localTime } from "../local-time.js";
+import { exact } from "../numbers.js";
+import { UNCONFIRMED_MARK, withUnit } from "../wording.js";
+import {
+  BINDING_NOTE,
+  COUNTING,
+  columnsSummary,
+  HEADINGS,
+  INTERVALS,
+  LIVE_WORK_NOTE,
+  NONE,
+  ORIGINS,
+  ordersSummary,
+  programText,
+  RELATES_NOTE,
+  SEVERITIES,
+  setupName,
+  setupUnit,
+  TABLE_WORDS as T,
+  YES_NO,
+} from "../wording-page.js";
+import { type Html, html } from "./html.js";
+import { plainTable } from "./table.js";
+
+/** What lets the other side check the verdict: findings, recording, setup, limits with sources, counting, hashes. */
+export function evidence(assessment: Assessment, clock: LocalClock): Html {
+  return html`${findings(assessment)}${events(assessment, clock)}${recording(assessment)}${setup(assessment)}
+${ruleSet(assessment)}
+<section id="counting"><h2>${HEADINGS.counting}</h2><ul>${COUNTING.map((line) => html`<li>${line}</li>`)}</ul></section>
+${files(assessment)}`;
+}
+
+const ORDER = ["blocks", "note", "none"];
+
+function findings({ recording }: Assessment): Html {
+  const list = [...recording.findings].sort((a, b) => ORDER.indexOf(a.severity) - ORDER.indexOf(b.severity));
+  return html`<section id="findings"><h2>${HEADINGS.findings}</h2>
+${
+  list.length === 0
+    ? html`<p>${NONE.findings}</p>`
+    : html`<ul>${list.map(({ id, severity, sentence }) => html`<li data-finding="${id}"><b>${SEVERITIES[severity]}</b>: ${sentence}</li>\n`)}</ul>
+<p class="note">${LIVE_WORK_NOTE}</p>`
+}</section>`;
+}
+
+function events({ events: list }: Assessment, clock: LocalClock): Html | undefined {
+  if (list.length === 0) return undefined;
+  const rows = list.map(({ kind, phases, start, durationS, extreme, unit }) => [
+    kind.replaceAll("-", " "),
+    phases.join(", "),
+    localTime(clock, instantOf(start)),
+    `${exact(durationS, 0)} s`,
+    withUnit(exact(extreme, 1), unit),
+  ]);
+  return html`<section id="events"><h2>${HEADINGS.events}</h2>
+${plainTable([T.kind, T.phases, T.start, T.duration, T.extreme], rows)}</section>`;
+}
+
+function recording({ recording: r }: Assessment): Html {
+  const line = (column: (typeof r.columns)[number]) => [
+    column.file,
+    column.position,
+    column.header,
+    column.takenFor ?? html`<b>${T.notUsed}</b>`,
+    column.reason,
+  ];
+  const titles = [T.file, T.position, T.header, T.takenFor, T.reason];
+  const unused = r.columns.filter(({ takenFor }) => takenFor === undefined);
+  const counts = Object.entries(r.intervals).map(([name, count]) => [INTERVALS[name] ?? name, count]);
+  return html`<section id="recording"><h2>${HEADINGS.recording}</h2>
+${plainTable([T.intervals, T.count], counts)}
+${
+  r.remarks.length > 0 &&
+  html`<h3>${HEADINGS.remarks}</h3><ul>${r.remarks.map((remark) => html`<li>${remark}</li>\n`)}</ul>`
+}
+${unused.length > 0 && html`<h3>${HEADINGS.unusedColumns}</h3>${plainTable(titles, unused.map(line))}`}
+<h3>${HEADINGS.columns}</h3>
+<details><summary>${columnsSummary(r.columns.length - unused.length, r.columns.length)}</summary>
+${plainTable(titles, r.columns.map(line))}</details></section>`;
+}
+
+function setup({ setup: entries }: Assessment): Html {
+  const rows = Object.entries(entries).map(([key, { value, origin, reason }]) => [
+    setupName(key),
+    `${value}${setupUnit(key)}`,
+    origin === "assumed" ? html`<b>${ORIGINS[origin]}</b>` : ORIGINS[origin],
+    reason,
+  ]);
+  return html`<section id="setup"><h2>${HEADINGS.setup}</h2>
+${plainTable([T.item, T.value, T.origin, T.reason], rows)}<p class="note">${RELATES_NOTE}</p></section>`;
+}
+
+function ruleSet({ ruleSet: set }: Assessment): Html {
+  const confirmed = (yes: boolean) => (yes ? YES_NO.true : html`<b class="unconfirmed">${UNCONFIRMED_MARK}</b>`);
+  const rows = set.requirements.map((requirement) => [
+    html`${requirement.title}${!requirement.binding && html`<br><small>${BINDING_NOTE}</small>`}${requirement.note !== undefined && html`<br><small>${requirement.note}</small>`}`,
+    requirement.clause,
+    requirement.source,
+    confirmed(requirement.confirmed),
+  ]);
+  const orders = set.requirements.flatMap(({ title, orders: limits }) =>
+    limits === undefined
+      ? []
+      : html`<details><summary>${title}: ${ordersSummary(limits.length)}</summary>
+${plainTable(
+  [T.order, T.limit, T.source, T.confirmed],
+  limits.map(({ order, max, source, confirmed: yes, note }) => [
+    order,
+    `${exact(max, 0)} %`,
+    html`${source}${note !== undefined && html`<br><small>${note}</small>`}`,
+    confirmed(yes),
+  ]),
+)}</details>`,
+  );
+  const hashes = [{ id: set.id, sha256: set.sha256 }, ...set.inherits];
+  return html`<section id="rule-set"><h2>${HEADINGS.ruleSet}</h2>
+<p>${set.title} (${set.id}): ${set.standard}, ${set.edition}.</p>
+<ul>${set.notes.map((note) => html`<li>${note}</li>\n`)}</ul>
+${plainTable([T.requirement, T.clause, T.source, T.confirmed], rows)}${orders}
+${plainTable(
+  [T.file, T.sha256],
+  hashes.map(({ id, sha256 }) => [id, html`<code>${sha256}</code>`]),
+)}</section>`;
+}
+
+function files({ sources, tool }: Assessment): Html {
+  const rows = sources.map(({ name, bytes, format, sha256 }) => [name, bytes, format, html`<code>${sha256}</code>`]);
+  return html`<section id="files"><h2>${HEADINGS.files}</h2>
+${plainTable([T.file, T.size, T.format, T.sha256], rows)}
+<p>${programText(tool.name, tool.version)}</p></section>`;
+}

@@ -1,0 +1,27 @@
+import { chartSections } from "../charts/index.js";
+import { localClock } from "../local-time.js";
+import type { Renderer } from "../renderer.js";
+import { verdictWord } from "../wording.js";
+import { HEADINGS } from "../wording-page.js";
+import { chartsSection } from "./charts.js";
+import { evidence } from "./evidence.js";
+import { firstScreen } from "./first-screen.js";
+import { page } from "./page.js";
+
+export const htmlReport: Renderer = {
+  id: "html",
+  title: "report.html: statement, tables, charts and evidence in one page that opens offline",
+  render: async (assessment, measurements, assets) => {
+    const clock = localClock(assessment.recording.zone);
+    const site = assessment.setup.site?.value;
+    const title = `${HEADINGS.page}: ${site === undefined ? "" : `${site}, `}${verdictWord(assessment.verdict)}`;
+    const content = await page({
+      title,
+      first: firstScreen(assessment, clock),
+      charts: await chartsSection(chartSections(assessment, measurements)),
+      evidence: evidence(assessment, clock),
+      vega: await assets.vega(),
+    });
+    return [{ path: "report.html", content }];
+  },
+};

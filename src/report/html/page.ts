@@ -1,0 +1,66 @@
+import { rowsOf } from "../charts/chart.js";
+import { fixed, formatAgainstLimits, minus } from "../numbers.js";
+import { CHART_WORDS, HEADINGS } from "../wording-page.js";
+import { Html, html, inlineScript } from "./html.js";
+import { liveCharts } from "./live-charts.js";
+import { STYLE } from "./style.js";
+
+export interface PageParts {
+  readonly title: string;
+  readonly first: Html;
+  readonly charts: Html;
+  readonly evidence: Html;
+  /** Vega for browsers. */
+  readonly vega: string;
+}
+
+const LINKS = [
+  ["requirements", HEADINGS.requirements],
+  ["not-assessed", HEADINGS.notAssessed],
+  ["charts", HEADINGS.charts],
+  ["findings", HEADINGS.findings],
+  ["recording", HEADINGS.recording],
+  ["setup", HEADINGS.setup],
+  ["rule-set", HEADINGS.ruleSet],
+  ["files", HEADINGS.files],
+] as const;
+
+/**
+ * One file that opens offline. Its policy lets nothing be fetched and only its own script run, named by its hash;
+ * 'unsafe-eval' is there because Vega turns the expressions of a chart into functions.
+ */
+export async function page({ title, first, charts, evidence, vega }: PageParts): Promise<string> {
+  const script = inlineScript(`${vega}\n${startScript()}`);
+  const policy = `default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-${await sha256Base64(script)}' 'unsafe-eval'; base-uri 'none'; form-action 'none'`;
+  return html`<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${title}</title>
+<style>${new Html(STYLE)}</style>
+</head>
+<body>
+<main>
+${first}
+<nav aria-label="${HEADINGS.contents}">${LINKS.map(([id, text]) => html`<a href="#${id}">${text}</a> `)}</nav>
+${charts}
+${evidence}
+</main>
+<script>${new Html(script)}</script>
+</body>
+</html>
+`.toString();
+}
+
+/** The page carries the text of these functions, so that they are checked and tested like all others. */
+function startScript(): string {
+  const functions = [minus, fixed, formatAgainstLimits, rowsOf, liveCharts].map(String).join("\n");
+  return `(() => {\n${functions}\nliveCharts({ vega, rowsOf, formatAgainstLimits, words: ${JSON.stringify(CHART_WORDS)} });\n})();`;
+}
+
+async function sha256Base64(text: string): Promise<string> {
+  const digest = await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text));
+  return btoa(String.fromCharCode(...new Uint8Array(digest)));
+}

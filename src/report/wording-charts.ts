@@ -1,0 +1,206 @@
+import { QUANTITIES } from "../recording/quantity.js";
+import { durationText } from "../recording/time.js";
+import type { Row } from "../rules/assessment.js";
+import { phaseName } from "./charts/style.js";
+import {
+  busiestHours,
+  outsideByHour,
+  outsideOf,
+  type Subject,
+  type SubjectPhase,
+  worstPhase,
+} from "./charts/subject.js";
+import { offsetText, shortLocalTime } from "./local-time.js";
+import { allowedPercent, decimalsOf, exact, fixed, formatAgainstLimits } from "./numbers.js";
+import { limitNumber, limitText, quantityName, shareText, withUnit } from "./wording.js";
+
+/** English titles, axis titles and notes of the charts. */
+
+export function subjectHeading({ quantity, order }: Pick<Subject, "quantity" | "order">): string {
+  const name = quantityName(quantity, order);
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}
+
+export function axisTitle({ quantity, order, unit }: Subject): string {
+  const { symbol } = QUANTITIES[quantity];
+  const of = order === undefined ? "" : `, order ${order}`;
+  return `${symbol}${of}${unit === "1" ? "" : ` in ${unit}`}`;
+}
+
+export function timeAxisTitle(subject: Subject): string {
+  return `time, ${offsetText(subject.clock, subject.start)}`;
+}
+
+/** "above 253.0 V", "outside 207.0 V to 253.0 V". */
+function beyond(phase: SubjectPhase, row: Row): string {
+  const { min, max } = row.limit;
+  if (phase.below.length === 0 && max !== undefined) return `above ${withUnit(limitNumber(max, row.unit), row.unit)}`;
+  if (phase.above.length === 0 && min !== undefined) return `below ${withUnit(limitNumber(min, row.unit), row.unit)}`;
+  return `outside ${limitText(row)}`;
+}
+
+function hoursText(subject: Subject, phase: SubjectPhase): string {
+  const hours = busiestHours(outsideByHour(subject, phase));
+  return hours === undefined ? "" : `, mostly between ${hours[0]} h and ${hours[1]} h`;
+}
+
+/** The finding of a profile: where it was outside, how often and when; or how far it stayed inside. */
+export function profileTitle(subject: Subject): string {
+  const [row] = subject.limits;
+  const name = quantityName(subject.quantity, subject.order);
+  if (row === undefined) return `${subjectHeading(subject)} from ${rangeText(subject)}`;
+  const worst = worstPhase(subject);
+  if (outsideOf(worst) === 0)
+    return `${subjectHeading(subject)}: every value lay within the limit (${limitText(row)}); found ${rangeText(subject)}`;
+  const who =
+    worst.phase === "system"
+      ? `The ${name}`
+      : `${phaseName(worst.phase)}${subject.quantity === "voltage" ? "" : ` (${name})`}`;
+  const others = subject.phases.filter((phase) => phase !== worst && outsideOf(phase) > 0);
+  const also =
+    others.length === 0 ? "" : `; ${others.map((p) => `${phaseName(p.phase)} in ${outsideOf(p)}`).join(", ")}`;
+  return `${who} was ${beyond(worst, row)} in ${outsideOf(worst)} of ${worst.counted.length} intervals${hoursText(subject, worst)}${also}`;
+}
+
+function rangeText(subject: Subject): string {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (const { series, counted } of subject.phases)
+    for (const i of counted) {
+      low = Math.min(low, series.values[i] as number);
+      high = Math.max(high, series.values[i] as number);
+    }
+  const print = (value: number) => formatAgainstLimits(value, subject.limits[0]?.limit ?? {}, decimalsOf(subject.unit));
+  return withUnit(`${print(low)} to ${print(high)}`, subject.unit);
+}
+
+/** "limit 207.0 to 253.0 V for 95 % of the week (4.2.2.2)". */
+function limitsNote(subject: Subject): string {
+  const texts = subject.limits.map(
+    (row) => `${limitText(row)} for ${shareText(row)} (${row.clause}${row.confirmed ? "" : ", unconfirmed"})`,
+  );
+  return texts.length === 0 ? "No limit judged." : `Limits: ${texts.join("; ")}.`;
+}
+
+export function countText(subject: Subject): string {
+  const counts = subject.phases.map(({ phase, counted }) => `${phaseName(phase)} ${counted.length}`).join(", ");
+  return `${durationText(subject.interval)} values, number of valid ones: ${counts}.`;
+}
+
+export function profileNote(subject: Subject, step: number, hasExtremes: boolean): string {
+  const { clock, start, end } = subject;
+  const parts = [
+    `${shortLocalTime(clock, start)} to ${shortLocalTime(clock, end)} (${clock.zone}).`,
+    countText(subject),
+    step > 1 ? `Each point of the line is the mean of ${step} intervals, the pale band their extremes.` : "",
+    step === 1 && hasExtremes ? "Pale band: lowest and highest value inside each interval." : "",
+    "Triangles: intervals outside the limit.",
+    limitsNote(subject),
+    clock.offset(start) === clock.offset(end)
+      ? ""
+      : `The clock was changed in this time; the axis keeps ${offsetText(clock, start)} throughout.`,
+  ];
+  return parts.filter((part) => part !== "").join(" ");
+}
+
+export function lineLabel(value: number, row: Row): string {
+  return `${shortLineLabel(value, row)}, ${row.clause}`;
+}
+
+export function shortLineLabel(value: number, row: Row): string {
+  return withUnit(limitNumber(value, row.unit), row.unit);
+}
+
+export const SHARE_AXIS = "share of intervals at or below the value, in %";
+
+export function shareTitle(subject: Subject): string {
+  const [row] = subject.limits;
+  const worst = worstPhase(subject);
+  const name = phaseName(worst.phase);
+  if (row === undefined) return `How often which value occurred`;
+  const found = worst.counted.length === 0 ? 0 : (100 * outsideOf(worst)) / worst.counted.length;
+  const allowed = allowedPercent(row.share);
+  const printed = formatAgainstLimits(found, { max: allowed }, 1);
+  const relation = found > allowed ? "more than" : "not more than";
+  const may = allowed === 0 ? "none may" : `${relation} the ${exact(allowed, 0)} % allowed`;
+  return `On ${name}, ${printed} % of the intervals lay ${beyond(worst, row)}; ${may}`;
+}
+
+export function shareNote(subject: Subject): string {
+  const [row] = subject.limits;
+  const how =
+    row === undefined
+      ? ""
+      : "The curves must not cross the black bars: too many values would lie beyond the limit. Values too high and too low count together.";
+  return [countText(subject), how, limitsNote(subject)].filter((part) => part !== "").join(" ");
+}
+
+export function barLabel(side: "min" | "max", value: number, row: Row): string {
+  const share = exact(allowedPercent(row.share), 0);
+  const word = side === "max" ? "above" : "below";
+  return `${share === "0" ? "none" : `at most ${share} %`} ${word} ${withUnit(limitNumber(value, row.unit), row.unit)}`;
+}
+
+export const HOUR_AXIS = "hour of the day (local time)";
+
+export function mapTitle(subject: Subject): string {
+  const worst = worstPhase(subject);
+  const name = worst.phase === "system" ? "the supply" : phaseName(worst.phase);
+  if (outsideOf(worst) === 0) return `Highest value of each hour on ${name}: none outside the limit`;
+  const hours = busiestHours(outsideByHour(subject, worst));
+  const when = hours === undefined ? "spread over the day" : `mostly between ${hours[0]} h and ${hours[1]} h`;
+  return `Intervals outside the limit on ${name}: ${when}`;
+}
+
+export function mapNote(subject: Subject, whatIsPrinted: string): string {
+  return `Each cell is one hour of one day on ${phaseName(worstPhase(subject).phase)} (${subject.clock.zone}); the number is ${whatIsPrinted}. Empty cells: no valid data. ${limitsNote(subject)}`;
+}
+
+export function printedInMap(subject: Subject, exceedances: boolean): string {
+  if (exceedances) return "how many intervals lay outside the limit; darker is more";
+  if (subject.quantity === "frequency")
+    return "the largest deviation from the nominal frequency in mHz; darker is more";
+  return `the highest value${subject.unit === "1" ? "" : ` in ${subject.unit}`}; darker is higher`;
+}
+
+export const HARMONIC_WORDS = {
+  id: "harmonics-by-order",
+  heading: "Harmonic voltages by order",
+  order: "harmonic order",
+  value: "value not exceeded in the share of intervals required, in % of the fundamental",
+};
+
+export function harmonicsTitle(rows: readonly Row[]): string {
+  const failed = rows.filter(({ verdict }) => verdict === "does-not-conform");
+  if (failed.length > 0) {
+    const orders = [...new Set(failed.map(({ order }) => order as number))].sort((a, b) => a - b);
+    const phases = [...new Set(failed.map(({ phase }) => phase as string))].sort();
+    return `Harmonic ${orders.length === 1 ? "order" : "orders"} ${orders.join(", ")} above the limit on ${phases.join(", ")}`;
+  }
+  const nearest = nearestToLimit(rows);
+  if (nearest === undefined) return "Harmonic voltages by order";
+  const share = fixed((100 * (nearest.percentile.high as number)) / (nearest.limit.max as number), 0);
+  return `No harmonic order was judged above its limit; the nearest, order ${nearest.order} on ${nearest.phase}, reached ${share} % of its limit`;
+}
+
+function nearestToLimit(rows: readonly Row[]): Row | undefined {
+  const ratio = (row: Row) => (row.percentile.high ?? 0) / (row.limit.max ?? Number.POSITIVE_INFINITY);
+  return [...rows].sort((a, b) => ratio(b) - ratio(a))[0];
+}
+
+export function harmonicsNote(rows: readonly Row[], when: string): string {
+  const [row] = rows;
+  if (row === undefined) return "";
+  const counts = [...new Set(rows.map(({ n }) => n))].sort((a, b) => a - b);
+  const n = counts.length === 1 ? `${counts[0]}` : `${counts[0]} to ${counts[counts.length - 1]}`;
+  const unconfirmed = [...new Set(rows.filter(({ confirmed }) => !confirmed).map(({ order }) => order))];
+  return [
+    `${n} values per order and phase, ${durationText(row.intervalS * 1_000_000)} each, in ${when}.`,
+    `Shown is the value that ${shareText(row)} do not exceed; the verdict comes from counting. Short bars: the limit of each order (${row.clause}).`,
+    unconfirmed.length > 0
+      ? `Limits unconfirmed for ${unconfirmed.length === 1 ? "order" : "orders"} ${unconfirmed.join(", ")}.`
+      : "",
+  ]
+    .filter((part) => part !== "")
+    .join(" ");
+}
