@@ -3,7 +3,7 @@ import type { Quantity } from "../recording/quantity.js";
 import type { LoggedSeries } from "../recording/recording.js";
 import { isoUtc } from "../recording/time.js";
 import type { Check } from "./check.js";
-import { nameOf, percent, valueOf } from "./common/wording.js";
+import { nameOf, percent, withUnit } from "./common/wording.js";
 
 /** Rows that share the highest value, from which it may be the end of a range (common practice, no source). */
 const FEWEST = 5;
@@ -59,7 +59,7 @@ function clipped(series: LoggedSeries): Finding[] {
     {
       id: "clipped-maximum",
       severity: "note",
-      sentence: `The highest value of ${nameOf(quantity, phase)}, ${valueOf(quantity, highest.value)}, stands in ${highest.rows} of ${of} rows (${percent(highest.rows / of)}), first at ${at}, the next ${BELOW} lower values together in ${below}; ${cause}.`,
+      sentence: `The highest value of ${nameOf(quantity, phase)}, ${withUnit(quantity, highest.value)}, stands in ${highest.rows} of ${of} rows (${percent(highest.rows / of)}), first at ${at}, the next ${BELOW} lower values together in ${below}; ${cause}.`,
       evidence: {
         quantity,
         phase,

@@ -4,7 +4,7 @@ import type { LoggedSeries } from "../recording/recording.js";
 import { isoUtc } from "../recording/time.js";
 import type { Check } from "./check.js";
 import { resolutionOf, smallestStep } from "./common/series.js";
-import { nameOf, percent, valueOf } from "./common/wording.js";
+import { nameOf, percent, withUnit } from "./common/wording.js";
 
 /** Share of rows above which the columns cannot be what they are taken for (common practice, no source). */
 const BLOCKING_SHARE = 0.01;
@@ -79,8 +79,8 @@ function finding({ quantity, phase, outside }: { quantity: Quantity; phase: Phas
   const { rows, of, value, min, max, at } = outside;
   const blocks = rows >= BLOCKING_ROWS && rows > BLOCKING_SHARE * of;
   const sides = [
-    ...(Number.isNaN(min) ? [] : [`minimum ${valueOf(quantity, min)}`]),
-    ...(Number.isNaN(max) ? [] : [`maximum ${valueOf(quantity, max)}`]),
+    ...(Number.isNaN(min) ? [] : [`minimum ${withUnit(quantity, min)}`]),
+    ...(Number.isNaN(max) ? [] : [`maximum ${withUnit(quantity, max)}`]),
   ];
   const advice = blocks
     ? "the columns of mean, minimum and maximum seem to be mixed up, so name them in the setup (columns: statistic)"
@@ -88,7 +88,7 @@ function finding({ quantity, phase, outside }: { quantity: Quantity; phase: Phas
   return {
     id: "mean-outside-extremes",
     severity: blocks ? "blocks" : "note",
-    sentence: `In ${rows} of ${of} rows (${percent(rows / of)}) the mean of ${nameOf(quantity, phase)} lies outside its own extremes, farthest at ${isoUtc(at)} with ${valueOf(quantity, value)} against ${sides.join(" and ")}; ${advice}.`,
+    sentence: `In ${rows} of ${of} rows (${percent(rows / of)}) the mean of ${nameOf(quantity, phase)} lies outside its own extremes, farthest at ${isoUtc(at)} with ${withUnit(quantity, value)} against ${sides.join(" and ")}; ${advice}.`,
     evidence: {
       quantity,
       phase,

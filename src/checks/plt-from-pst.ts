@@ -51,14 +51,14 @@ export const pltFromPst: Check = {
       const habits = windows(plt.axis.interval).map((window) => compare(plt, pst, window));
       const most = Math.max(...habits.map((h) => h.compared));
       if (most === 0) return [];
-      const best = habits.filter((h) => 2 * h.compared >= most).reduce((a, b) => (fit(b) > fit(a) ? b : a));
+      const best = habits.filter((h) => 2 * h.compared >= most).reduce((a, b) => (agreement(b) > agreement(a) ? b : a));
       return best.disagree === 0 ? [] : [finding(plt, best)];
     });
   },
 };
 
 /** The agreeing share; of habits that agree alike the first is taken. */
-function fit({ compared, disagree }: Comparison): number {
+function agreement({ compared, disagree }: Comparison): number {
   return (compared - disagree) / compared;
 }
 

@@ -5,9 +5,14 @@ export function figure(value: number): string {
   return String(Number(value.toPrecision(5)));
 }
 
+/** Three significant digits, for ratios that are estimates. */
+export function rough(value: number): string {
+  return String(Number(value.toPrecision(3)));
+}
+
 /** "1.29 %": a share of 0…1 with three significant digits. */
 export function percent(share: number): string {
-  return `${Number((100 * share).toPrecision(3))} %`;
+  return `${rough(100 * share)} %`;
 }
 
 /** "1 row", "3 rows". */
@@ -28,7 +33,7 @@ export function nameOf(quantity: Quantity, ...phases: readonly Phase[]): string 
 }
 
 /** "0.95 %", "231.4 V", "1.2" for a quantity without a unit. */
-export function valueOf(quantity: Quantity, value: number): string {
+export function withUnit(quantity: Quantity, value: number): string {
   const { unit } = QUANTITIES[quantity];
   return unit === "1" ? figure(value) : `${figure(value)} ${unit}`;
 }
