@@ -5,6 +5,7 @@ import { abs, polar, subtract } from "./phasors.js";
 
 /** Row ranges of the flaws, first and last row included; rows count from the first of the recording. */
 export const FLAWS = {
+  firstFlicker: [0, 0],
   gap: [130, 143],
   repeatedRows: [200, 201, 202],
   conflictingRows: [230, 231],
@@ -29,6 +30,7 @@ const STAR = [
 /** A sound table turned into one that shows every sort of flaw which the checks of a recording look for. */
 export function withEveryFlaw(sound: LogTable): LogTable {
   const table = copy(sound);
+  firstFlicker(table);
   frozenValues(table);
   meanOutsideExtremes(table);
   samePhase(table);
@@ -88,6 +90,15 @@ function conflictingRows(table: LogTable, original: LogTable): LogTable {
   return table;
 }
 
+/** The flicker meter was still settling: one high Pst, and the Plt it goes into. */
+function firstFlicker(table: LogTable): void {
+  const pst = digits(table, "pst", "L1");
+  const plt = digits(table, "plt", "L1");
+  const [settling, usual] = [2140, pst[0] as number];
+  pst[0] = settling;
+  plt[11] = Math.round(Math.cbrt((plt[11] as number) ** 3 + (settling ** 3 - usual ** 3) / 12));
+}
+
 function frozenValues(table: LogTable): void {
   for (const statistic of ["mean", "min", "max"] as const) {
     const u = digits(table, "voltage", "L3", statistic);
@@ -127,7 +138,7 @@ function openNeutral(table: LogTable): void {
     for (const [phase, angle] of STAR) {
       const u = digits(table, "voltage", phase, statistic);
       each(FLAWS.openNeutral, (i) => {
-        const starPoint = polar(1800 + 900 * Math.abs((i % 8) - 4), 10);
+        const starPoint = polar(2400 + 1100 * Math.abs((i % 8) - 4), 10);
         u[i] = Math.round(abs(subtract(polar(u[i] as number, angle), starPoint)));
       });
     }
