@@ -11,7 +11,7 @@ import {
   worstPhase,
 } from "./charts/subject.js";
 import { offsetText, shortLocalTime } from "./local-time.js";
-import { allowedPercent, decimalsOf, exact, fixed, formatAgainstLimits } from "./numbers.js";
+import { allowedPercent, decimalsOf, exact, formatAgainstLimits } from "./numbers.js";
 import { limitNumber, limitText, quantityName, shareText, withUnit } from "./wording.js";
 
 /** English titles, axis titles and notes of the charts. */
@@ -94,7 +94,7 @@ export function profileNote(subject: Subject, step: number, hasExtremes: boolean
     countText(subject),
     step > 1 ? `Each point of the line is the mean of ${step} intervals, the pale band their extremes.` : "",
     step === 1 && hasExtremes ? "Pale band: lowest and highest value inside each interval." : "",
-    "Triangles: intervals outside the limit.",
+    subject.limits.length === 0 ? "" : "Triangles: intervals outside the limit.",
     limitsNote(subject),
     clock.offset(start) === clock.offset(end)
       ? ""
@@ -117,7 +117,7 @@ export function shareTitle(subject: Subject): string {
   const [row] = subject.limits;
   const worst = worstPhase(subject);
   const name = phaseName(worst.phase);
-  if (row === undefined) return `How often which value occurred`;
+  if (row === undefined) return "How often which value occurred";
   const found = worst.counted.length === 0 ? 0 : (100 * outsideOf(worst)) / worst.counted.length;
   const allowed = allowedPercent(row.share);
   const printed = formatAgainstLimits(found, { max: allowed }, 1);
@@ -146,7 +146,10 @@ export const HOUR_AXIS = "hour of the day (local time)";
 export function mapTitle(subject: Subject): string {
   const worst = worstPhase(subject);
   const name = worst.phase === "system" ? "the supply" : phaseName(worst.phase);
-  if (outsideOf(worst) === 0) return `Highest value of each hour on ${name}: none outside the limit`;
+  if (outsideOf(worst) === 0)
+    return subject.quantity === "frequency"
+      ? "Largest deviation of each hour: none outside the limit"
+      : `Highest value of each hour on ${name}: none outside the limit`;
   const hours = busiestHours(outsideByHour(subject, worst));
   const when = hours === undefined ? "spread over the day" : `mostly between ${hours[0]} h and ${hours[1]} h`;
   return `Intervals outside the limit on ${name}: ${when}`;
@@ -179,7 +182,8 @@ export function harmonicsTitle(rows: readonly Row[]): string {
   }
   const nearest = nearestToLimit(rows);
   if (nearest === undefined) return "Harmonic voltages by order";
-  const share = fixed((100 * (nearest.percentile.high as number)) / (nearest.limit.max as number), 0);
+  const percent = (100 * (nearest.percentile.high as number)) / (nearest.limit.max as number);
+  const share = formatAgainstLimits(percent, { max: 100 }, 0);
   return `No harmonic order was judged above its limit; the nearest, order ${nearest.order} on ${nearest.phase}, reached ${share} % of its limit`;
 }
 

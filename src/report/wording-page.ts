@@ -203,7 +203,7 @@ export const CHART_WORDS = {
   earlier: "Earlier",
   later: "Later",
   reset: "Whole recording",
-  hint: "Click the chart, then use the wheel to zoom and drag to move; or hold Ctrl with the wheel. Keys: + − ← → and 0 for the whole recording.",
+  hint: "Or: click, then wheel (or Ctrl + wheel) and drag; keys + − ← → 0.",
   outside: "outside",
   extremes: "to",
   atOrBelow: "% at or below",

@@ -47,7 +47,7 @@ export function harmonicsByOrder(assessment: Assessment, rows: readonly Row[]): 
         phase: drawn.map(({ phase }) => phaseName(phase)),
         value: drawn.map(({ percentile }) => percentile.high as number),
       },
-      above: { order: above.map(({ order }) => order as number), value: above.map(valueOf), text: above.map(labelOf) },
+      above: { order: above.map(({ order }) => order as number), value: above.map(levelOf), text: above.map(labelOf) },
       limits: { order: orders, limit: orders.map((order) => limits.get(order) as number) },
     },
     spec: {
@@ -81,17 +81,17 @@ function labelsAbove(rows: readonly Row[]): Row[] {
   for (const row of rows) {
     if (row.verdict !== "does-not-conform") continue;
     const known = highest.get(row.order as number);
-    if (known === undefined || valueOf(row) > valueOf(known)) highest.set(row.order as number, row);
+    if (known === undefined || levelOf(row) > levelOf(known)) highest.set(row.order as number, row);
   }
   return [...highest.values()];
 }
 
-function valueOf(row: Row): number {
+function levelOf(row: Row): number {
   return row.percentile.high as number;
 }
 
 function labelOf(row: Row): string {
-  return formatAgainstLimits(valueOf(row), row.limit, 1);
+  return formatAgainstLimits(levelOf(row), row.limit, 1);
 }
 
 /** A stem and a symbol per phase, side by side: the symbol tells the phase without colour. */

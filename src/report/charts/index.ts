@@ -8,13 +8,16 @@ import { profile } from "./profile.js";
 import { shareCurve } from "./share-curve.js";
 import { harmonicRows, type Subject, subjectsOf } from "./subject.js";
 
-/** All pictures of the report, by quantity: course over time, hours of the day, shares; of the harmonics also by order. */
+/** All pictures of the report, by quantity: course over time, hours of the day, shares; of the harmonics also by order. Without a limit only the course. */
 export function chartSections(assessment: Assessment, measurements: Measurements): ChartSection[] {
   const nominal = Number(assessment.setup.nominalFrequency?.value ?? 50);
   const section = (subject: Subject): ChartSection => ({
     id: subject.id,
     heading: subjectHeading(subject),
-    charts: [profile(subject), dayHourMap(subject, nominal), shareCurve(subject)],
+    charts:
+      subject.limits.length === 0
+        ? [profile(subject)]
+        : [profile(subject), dayHourMap(subject, nominal), shareCurve(subject)],
   });
   const sections = subjectsOf(assessment, measurements)
     .filter(({ phases }) => phases.some(({ counted }) => counted.length > 0))

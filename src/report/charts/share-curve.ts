@@ -7,6 +7,8 @@ import type { Subject, SubjectPhase } from "./subject.js";
 const WIDTH = 330;
 const HEIGHT = 235;
 const MOST_STEPS = 240;
+/** At both ends, where limits lie, every value stays. */
+const TAIL = 0.1;
 
 /** Share of intervals at or below each value, one line per phase; black bars stand where the curve may not pass. */
 export function shareCurve(subject: Subject): Chart {
@@ -85,22 +87,22 @@ interface Curve {
   readonly share: number[];
 }
 
-/** The sorted values with their rank as a share, thinned to what a picture can show; first and last always stay. */
+/** Each value that occurs with the share of values up to it; the middle is thinned to what a picture can show. */
 function curve({ series, counted }: SubjectPhase): Curve {
   const sorted = Float64Array.from(counted, (i) => series.values[i] as number).sort();
-  const every = Math.max(1, Math.floor(sorted.length / MOST_STEPS));
   const value: number[] = [];
   const share: number[] = [];
-  if (sorted.length > 0) {
-    value.push(sorted[0] as number);
-    share.push(0);
-  }
+  const every = Math.ceil(sorted.length / MOST_STEPS);
+  let lastKept = Number.NEGATIVE_INFINITY;
   for (let k = 0; k < sorted.length; k++) {
-    if (sorted[k + 1] === sorted[k] || (k % every !== 0 && k < sorted.length - every)) continue;
-    value.push(Number((sorted[k] as number).toPrecision(8)));
+    if (sorted[k + 1] === sorted[k]) continue;
+    const isEnd = k < TAIL * sorted.length || k >= (1 - TAIL) * sorted.length;
+    if (!isEnd && k < lastKept + every) continue;
+    lastKept = k;
+    value.push(Number((sorted[k] as number).toPrecision(9)));
     share.push(Number(((100 * (k + 1)) / sorted.length).toFixed(3)));
   }
-  return { value, share };
+  return sorted.length === 0 ? { value, share } : { value: [value[0] as number, ...value], share: [0, ...share] };
 }
 
 function valueDomain({ limits }: Subject, curves: readonly Curve[]): readonly [number, number] {

@@ -199,8 +199,8 @@ export function liveCharts({ vega, rowsOf, formatAgainstLimits, words }: Tools):
     });
     const widthName = (chart.spec.signals ?? []).some(({ name }) => name === "child_width") ? "child_width" : "width";
     const picture = host.querySelector("svg") as SVGSVGElement;
-    /** What stands beside the plot: taken from the static picture, as Vega lays a chart out only once. */
-    const beside = Number(picture.getAttribute("width")) - widthOf(chart.spec, widthName);
+    /** What stands beside the plot, as Vega lays a chart out only once: taken from the picture shown before. */
+    let beside = Number(picture.getAttribute("width")) - widthOf(chart.spec, widthName);
     let view: Vega.View | undefined;
     let shownSpan: readonly [number, number] | null = null;
     const draw = async () => {
@@ -227,17 +227,24 @@ export function liveCharts({ vega, rowsOf, formatAgainstLimits, words }: Tools):
       host.replaceChildren(stage);
       view?.finalize();
       view = next;
+      beside = Number(stage.querySelector("svg")?.getAttribute("width")) - Number(next.signal(widthName));
     };
-    await draw();
+    /** Twice where the names beside the plot turn out longer or shorter than they were. */
+    const fitWidth = async () => {
+      const before = beside;
+      await draw();
+      if (chart.kind !== "marks" && Math.abs(beside - before) > 4) await draw();
+    };
+    await fitWidth();
     figure.dataset.live = "yes";
     if (chart.kind === "marks") return;
-    let redraw = 0;
+    let redraw: ReturnType<typeof setTimeout> | undefined;
     let room = host.clientWidth;
     addEventListener("resize", () => {
       if (host.clientWidth === room) return;
       room = host.clientWidth;
       clearTimeout(redraw);
-      redraw = setTimeout(() => void draw(), 150);
+      redraw = setTimeout(() => void fitWidth(), 150);
     });
 
     const current = () => view as Vega.View;
@@ -277,6 +284,7 @@ export function liveCharts({ vega, rowsOf, formatAgainstLimits, words }: Tools):
   );
   for (const figure of document.querySelectorAll("figure.chart")) observer.observe(figure);
 
+  document.documentElement.classList.add("live");
   addEventListener("beforeprint", () => {
     for (const details of document.querySelectorAll("details")) details.open = true;
   });

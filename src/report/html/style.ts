@@ -29,8 +29,10 @@ tbody th { font-weight: 600; }
 tbody th small { font-weight: 400; }
 .requirements > tbody > tr.requirement > * { border-bottom: 0; padding-bottom: 0; }
 .requirements > tbody > tr.more > td { padding-top: .1rem; }
-.wide { overflow-x: auto; }
+.wide { overflow-x: auto; margin: .6rem 0; }
 .wide table { min-width: 34rem; }
+.wide table.few { min-width: 0; width: auto; }
+.few th, .few td { padding-right: 2.5rem; }
 .wide table.details { min-width: 62rem; font-size: .8rem; }
 code { font-size: .82rem; overflow-wrap: anywhere; }
 summary { cursor: pointer; color: var(--soft); font-size: .84rem; }
@@ -49,6 +51,7 @@ figcaption { font-weight: 600; margin-bottom: .3rem; }
 .picture svg { display: block; max-width: none; }
 figure.time .picture { touch-action: pan-y pinch-zoom; cursor: crosshair; }
 .controls { display: flex; flex-wrap: wrap; gap: .3rem; align-items: center; margin-top: .3rem; font-size: .8rem; color: var(--soft); }
+.live figure.time:not([data-live])::after { content: ""; display: block; height: 2.2rem; }
 .controls button { font: inherit; color: var(--ink); background: var(--paper); border: 1px solid var(--soft); border-radius: .2em; padding: .15rem .5rem; cursor: pointer; }
 .tip { position: fixed; z-index: 1; max-width: 20rem; padding: .3rem .6rem; background: var(--paper); border: 1px solid var(--ink); font-size: .82rem; pointer-events: none; }
 @media (max-width: 44rem) {

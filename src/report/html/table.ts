@@ -13,7 +13,7 @@ export function cell(title: string, content: Content): Html {
 
 /** A table of texts; it scrolls in a box of its own where the page is too narrow. */
 export function plainTable(titles: readonly string[], rows: readonly (readonly Content[])[]): Html {
-  return html`<div class="wide"><table>${head(titles)}<tbody>
+  return html`<div class="wide"><table${titles.length < 3 && html` class="few"`}>${head(titles)}<tbody>
 ${rows.map((row) => html`<tr>${row.map((content) => html`<td>${content}</td>`)}</tr>\n`)}</tbody></table></div>`;
 }
 
