@@ -4,7 +4,7 @@ import type { Finding } from "../../src/recording/finding.js";
 import { PHASE_TO_NEUTRAL, type Phase, type Quantity } from "../../src/recording/quantity.js";
 import type { Ledger, LoggedSeries, Recording, TimeAxis } from "../../src/recording/recording.js";
 import type { Setup } from "../../src/recording/setup.js";
-import { MINUTE, WEEK } from "../../src/recording/time.js";
+import { type Instant, MINUTE } from "../../src/recording/time.js";
 import type { LogTable } from "../support/log-table.js";
 import { CLEAN, tableOf } from "../support/sample-logs.js";
 import { type Site, simulate } from "../support/sample-site.js";
@@ -79,7 +79,7 @@ function seriesOf(table: LogTable, voltageDecimals: number): LoggedSeries[] {
   const axis: TimeAxis = {
     interval: table.interval,
     starts: Float64Array.from(table.starts),
-    flagged: table.flagged ?? new Uint8Array(table.starts.length),
+    flagged: Uint8Array.from(table.flagged ?? new Uint8Array(table.starts.length)),
   };
   const found = new Map<string, LoggedSeries>();
   for (const { statistic, decimals: written, digits, quantity, phase, order } of table.columns) {
@@ -163,6 +163,11 @@ export function run(check: Check, recording: Recording, setup: Partial<Setup> = 
   return check.run(inputOf(recording, setup));
 }
 
+/** The start of a row of the sound week. */
+export function startOf(row: number): Instant {
+  return START + row * TEN_MINUTES;
+}
+
 /** The single finding of a check; fails where there is none or more. */
 export function only(findings: readonly Finding[]): Finding {
   const [finding, ...more] = findings;
@@ -170,5 +175,3 @@ export function only(findings: readonly Finding[]): Finding {
     throw new Error(`expected one finding, found ${findings.map((f) => f.id).join(", ") || "none"}`);
   return finding;
 }
-
-export { START, WEEK };
