@@ -1,0 +1,142 @@
+import { constants, gunzipSync } from "node:zlib";
+import { LogError, UsageError } from "../../errors.js";
+import type { LogFile, Progress } from "../../recording/log-file.js";
+import type { Ledger, Recording } from "../../recording/recording.js";
+import type { GivenSetup } from "../../recording/setup.js";
+import { HOUR } from "../../recording/time.js";
+import type { LogFormat } from "../log-format.js";
+import { byKey, joinColumns } from "./join.js";
+import { type PlacedTable, placeStamps } from "./place-stamps.js";
+import { readTable, type Table } from "./read-table.js";
+import { isGzip, utf16Kind } from "./text-source.js";
+import { type AxisGroup, timeAxes } from "./time-axis.js";
+
+/** Tables as text: one row per interval, one column per value, however delimited; also compressed with gzip. */
+export const csvFormat: LogFormat = {
+  id: "csv",
+  title: "delimited text (CSV)",
+  source: "common practice, no source",
+  extensions: [".csv", ".txt", ".tsv", ".gz"],
+  recognises,
+  open,
+};
+
+/** Text, perhaps compressed: hardly any control characters. */
+function recognises(head: Uint8Array): boolean {
+  let text = head;
+  if (isGzip(head)) {
+    try {
+      const options = { finishFlush: constants.Z_SYNC_FLUSH, maxOutputLength: 8 * 1024 * 1024 };
+      text = gunzipSync(head.subarray(0, 4096), options);
+    } catch {
+      return false;
+    }
+  }
+  const kind = utf16Kind(text);
+  if (kind !== undefined) text = new TextEncoder().encode(new TextDecoder(kind).decode(text));
+  let control = 0;
+  for (const byte of text) if (byte < 32 && (byte < 9 || byte > 13)) control++;
+  return text.length > 0 && control <= text.length / 20;
+}
+
+/**
+ * Reads the files of one recording, joins them and accounts for every row.
+ * Time, columns and counts as in Recording; the series stand in a fixed order, whatever the order of files.
+ * @throws LogError with file and line for what cannot be read; UsageError for a setup that does not fit the logs.
+ */
+async function open(files: readonly LogFile[], setup: GivenSetup, progress?: Progress): Promise<Recording> {
+  const tables: Table[] = [];
+  for (const file of files) tables.push(await readTable(file, setup, files.length > 1, progress));
+  refuseUnmatched(tables, setup);
+  const placed = await placeStamps(tables, setup);
+  const outOfOrder = tables.reduce((sum, table) => sum + stepsBack(table), 0);
+  const groups = timeAxes(placed);
+  const joined = groups.map(joinColumns);
+  const series = joined.flatMap((j) => j.series).sort(byKey);
+  if (series.length === 0) {
+    throw new LogError(
+      (tables[0] as Table).file,
+      undefined,
+      "none of the columns that were understood holds a mean value",
+    );
+  }
+  const start = Math.min(...groups.map(({ axis }) => axis.starts[0] as number));
+  const end = Math.max(...groups.map(({ axis }) => (axis.starts.at(-1) as number) + axis.interval));
+  const ledger: Ledger = {
+    columns: tables.flatMap((table) => table.readings),
+    timeBase: timeBase(placed),
+    remarks: [
+      ...tables.flatMap((table) => table.remarks),
+      ...placed.flatMap((p) => p.remarks),
+      ...groups.flatMap((g) => g.remarks),
+      ...joined.flatMap((j) => j.remarks),
+    ].toSorted(),
+    duplicates: joined.reduce((sum, j) => sum + j.duplicates, 0),
+    conflicts: [...new Set(joined.flatMap((j) => j.conflicts))].sort((a, b) => a - b),
+    outOfOrder,
+    unplaced: placed.reduce((sum, p) => sum + p.unplaced, 0),
+    clockSteps: groups.flatMap((g) => g.clockSteps).sort((a, b) => a.at - b.at),
+    clockChanges: clockChanges(placed, groups, start, end),
+  };
+  const sources = files.map(({ name, size }) => ({ name, bytes: size, sha256: "", format: csvFormat.id }));
+  return { kind: "logged-series", sources, start, end, series, ledger };
+}
+
+/** Of several files each needs only some of the columns that the setup names, but none may be missing from all. */
+function refuseUnmatched(tables: readonly Table[], setup: GivenSetup): void {
+  for (const { column } of setup.columns ?? []) {
+    if (typeof column === "number") continue;
+    if (!tables.some(({ layout }) => layout.texts.some(({ header }) => header.trim() === column.trim()))) {
+      const what = "which none of the logs has; write it exactly as in the log, or give its position";
+      throw new UsageError(`the setup names the column "${column}" under columns:, ${what}`);
+    }
+  }
+}
+
+/** Rows that stand directly before an earlier one. */
+function stepsBack({ store }: Table): number {
+  let [count, last] = [0, Number.NaN];
+  for (let i = 0; i < store.rows; i++) {
+    const t = store.times[i] as number;
+    if (t < last) count++;
+    if (!Number.isNaN(t)) last = t;
+  }
+  return count;
+}
+
+/** One time base for the report; of several files the least certain origin counts. */
+function timeBase(placed: readonly PlacedTable[]): Ledger["timeBase"] {
+  const zoneOrigins = ["assumed", "given", "stamps"];
+  const labelOrigins = ["assumed", "inferred", "given"];
+  const byZone = placed.toSorted((a, b) => zoneOrigins.indexOf(a.zoneOrigin) - zoneOrigins.indexOf(b.zoneOrigin));
+  const byLabel = placed.toSorted((a, b) => labelOrigins.indexOf(a.labelOrigin) - labelOrigins.indexOf(b.labelOrigin));
+  const [zoned, labelled] = [byZone[0] as PlacedTable, byLabel[0] as PlacedTable];
+  return {
+    zone: zoned.zone.id,
+    zoneOrigin: zoned.zoneOrigin,
+    intervalLabel: labelled.label,
+    labelOrigin: labelled.labelOrigin,
+    stampForm: [...new Set(placed.map((p) => p.stampForm))].toSorted().join("; "),
+  };
+}
+
+/** A change counts as seen in the log if intervals stand on both of its sides, so that the stamps had to jump. */
+function clockChanges(
+  placed: readonly PlacedTable[],
+  groups: readonly AxisGroup[],
+  start: number,
+  end: number,
+): Ledger["clockChanges"] {
+  const changes = new Map(placed.flatMap(({ zone }) => zone.changes.map((c) => [c.at, c] as const)));
+  return [...changes.values()]
+    .filter(({ at }) => at > start && at < end)
+    .sort((a, b) => a.at - b.at)
+    .map(({ at, before, after }) => ({
+      at,
+      by: after - before,
+      seenInLog: groups.some(({ axis: { starts, interval } }) => {
+        const near = Math.max(HOUR, interval);
+        return starts.some((t) => t >= at - near && t < at) && starts.some((t) => t >= at && t < at + near);
+      }),
+    }));
+}
