@@ -36,6 +36,7 @@ export interface Evidence {
 export function headerText(header: string): string {
   return plain(header)
     .replace(/\bP\.\s?F\.?(?!\p{L})/giu, "PF")
+    .replace(/\br\.\s?m\.\s?s\.?/gi, "rms")
     .replaceAll("_", " ")
     .replace(/\s+/g, " ")
     .trim();
@@ -76,7 +77,8 @@ function withoutUnit(evidence: Evidence, hasTwin: HasTwin): string {
   let { text } = evidence;
   const candidates = [
     ...text.matchAll(/[([{<](?<unit>[^()[\]{}<>]*)[)\]}>]/g),
-    ...text.matchAll(/(?:(?<=[^/]) ?\/ ?|\s[Ii][Nn] )(?<unit>[^/()[\]]+)$/g),
+    ...text.matchAll(/\s[Ii][Nn] (?<unit>[^()[\]]+)$/g),
+    ...text.matchAll(/ ?\/ ?(?<unit>[^/()[\]]+)$/g),
     ...text.matchAll(/(?<![\p{L}\d])(?<unit>p\.\s?u\.?)(?!\p{L})/giu),
   ];
   for (const match of candidates) {

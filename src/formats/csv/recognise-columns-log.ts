@@ -41,9 +41,10 @@ export class LogHeaders {
     return twins.some((twin) => twin.unit?.value.text === evidence.unit?.value.text);
   }
 
-  /** Whether every column that says one of these words also has the unknown word: then it is a mere name. */
+  /** Whether every column that says one of these (without any: every column) also has the unknown word: then it is a mere name. */
   carriedByAll(stranger: string, senses: readonly Sense[]): boolean {
-    const alike = this.evidence.filter((other) => senses.some((sense) => other.senses.has(sense)));
+    const isLike = (other: Evidence) => senses.length === 0 || senses.some((sense) => other.senses.has(sense));
+    const alike = this.evidence.filter(isLike);
     return alike.every((other) => other.strangers.includes(stranger));
   }
 }

@@ -21,7 +21,9 @@ function unnamed(draft: SeriesDraft, series: readonly SeriesDraft[], phasesNamed
   if (phasesNamed) return unused("it does not say which phase");
   const sameQuantity = series.filter(({ quantity }) => quantity === draft.quantity);
   const alike = sameQuantity.filter(({ statistic, order }) => statistic === draft.statistic && order === draft.order);
-  if (alike.length > 1) return unused(`it does not say which phase, nor do ${alike.length - 1} other columns like it`);
+  const [other] = alike.filter((one) => one !== draft);
+  if (other)
+    return unused(`it does not say which phase, nor does column ${other.column.position}, which says the same`);
   const meanOverPhases =
     (draft.quantity === "voltage" || draft.quantity === "current") &&
     draft.evidence.senses.has("mean") &&

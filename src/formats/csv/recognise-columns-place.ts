@@ -116,11 +116,13 @@ function decidePhase(quantity: Quantity, evidence: Evidence, open: readonly Open
   const allowed = PHASES[quantity];
   const { senses } = evidence;
   const phases = [...evidence.phases];
-  if (quantity.endsWith("sequence-unbalance")) return { value: "system", why: "" };
   for (const number of open) {
     const phase = phaseOf(number.digits);
     const shown = `${number.symbol ?? ""}${number.digits}`;
-    if (phase === undefined || phases.length > 0) return { missing: `the number in "${shown}" is not explained` };
+    const unbalance = quantity.endsWith("sequence-unbalance");
+    if (unbalance && /^[uv][02]$/i.test(shown)) continue;
+    if (unbalance || phase === undefined || phases.length > 0)
+      return { missing: `the number in "${shown}" is not explained` };
     phases.push({ value: phase, said: `"${shown}"` });
   }
   if (new Set(phases.map(({ value }) => value)).size > 1) {

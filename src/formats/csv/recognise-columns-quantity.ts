@@ -90,50 +90,76 @@ const BY_UNIT: Partial<Record<Unit, Quantity>> = {
   VA: "apparent-power",
 };
 
-const CARRIER: Partial<Record<Unit, Sense>> = { V: "voltage", A: "current" };
-
 /** Which quantity a header speaks of. */
 export function decideQuantity(evidence: Evidence, log: LogHeaders): Decided<Quantity | "flag"> {
   const said = new Map([...evidence.senses].filter(([sense]) => QUANTITY_SENSES.has(sense)));
   const unit = evidence.unit?.value.kind === "unit" ? evidence.unit.value.unit : undefined;
-  const byNumber = quantityByNumber(evidence, said, log);
-  if (byNumber) return byNumber;
-  const notes: string[] = [];
-  const overtone = ["distortion", "harmonic", "interharmonic"].some((sense) => said.has(sense as Sense));
-  if (overtone && !said.has("voltage") && !said.has("current") && !said.has("power")) {
-    const carrier = unit === undefined ? undefined : CARRIER[unit];
-    if (carrier !== undefined) {
-      said.set(carrier, `its unit ${unit}`);
-    } else if (log.speaksOfCurrent) {
-      return { missing: "it does not say whether of the voltage or of the current" };
-    } else {
-      said.set("voltage", "no column of the log speaks of a current");
-      notes.push("of the voltage, since no column of the log speaks of a current");
-    }
-  }
+  if (said.has("unbalance")) noteSequence(evidence, said);
+  const decided =
+    quantityByNumber(evidence, said, log) ??
+    quantityByUnit(evidence, said, unit) ??
+    addCarrier(said, unit, log) ??
+    addUnbalance(said, unit);
+  return decided ?? quantityByRule(said);
+}
+
+/** Where no word says it, or "power" alone, the unit does. */
+function quantityByUnit(
+  evidence: Evidence,
+  said: ReadonlyMap<Sense, string>,
+  unit: Unit | undefined,
+): Decided<Quantity> | undefined {
+  const quantity = unit === undefined ? undefined : BY_UNIT[unit];
+  if (quantity === undefined) return undefined;
+  const powerAlone = said.size === 1 && said.has("power") && quantity.endsWith("-power");
+  return said.size === 0 || powerAlone ? { value: quantity, why: `by its unit ${evidence.unit?.said}` } : undefined;
+}
+
+/** Harmonics and distortion of what: the unit tells, or the lack of any current in the log. */
+function addCarrier(
+  said: Map<Sense, string>,
+  unit: Unit | undefined,
+  log: LogHeaders,
+): { readonly missing: string } | undefined {
+  const overtone = said.has("distortion") || said.has("harmonic") || said.has("interharmonic");
+  if (!overtone || said.has("voltage") || said.has("current") || said.has("power")) return undefined;
+  const carrier = unit === "V" ? "voltage" : unit === "A" ? "current" : undefined;
+  if (carrier !== undefined) said.set(carrier, `its unit ${unit}`);
+  else if (log.speaksOfCurrent) return { missing: "it does not say whether of the voltage or of the current" };
+  else said.set("voltage", "a log in which no column speaks of a current");
+  return undefined;
+}
+
+function addUnbalance(said: Map<Sense, string>, unit: Unit | undefined): { readonly missing: string } | undefined {
   const sequence = said.has("negative-sequence") || said.has("zero-sequence");
-  if (sequence && !said.has("unbalance")) {
-    if (unit !== "%") return { missing: "a sequence component is used only as unbalance in %" };
-    said.set("unbalance", "a sequence component in %");
-  }
-  const power = [...said.keys()].every((sense) => sense === "power");
-  const implied = power && unit !== undefined ? BY_UNIT[unit] : undefined;
-  if (implied !== undefined && (said.size === 0 || /W|v?ar|VA/.test(unit ?? ""))) {
-    return { value: implied, why: `by its unit ${evidence.unit?.said}` };
-  }
+  if (!sequence || said.has("unbalance")) return undefined;
+  if (unit !== "%") return { missing: "a sequence component is used only as unbalance in %" };
+  said.set("unbalance", "the unit %");
+  return undefined;
+}
+
+function quantityByRule(said: ReadonlyMap<Sense, string>): Decided<Quantity | "flag"> {
   const rule = RULES.find(({ says }) => says.every((sense) => said.has(sense)));
   if (!rule) {
     if (said.has("power")) return { missing: "it does not say whether active, reactive or apparent power" };
     return { missing: "it does not say which quantity it holds" };
   }
-  if (rule.leftOut !== undefined) return { missing: rule.leftOut };
-  const against = [...said].find(([sense]) => !rule.says.includes(sense) && !rule.beside?.includes(sense));
   const words = rule.says.map((sense) => said.get(sense)).join(" and ");
+  if (rule.leftOut !== undefined) return { missing: `${words}: ${rule.leftOut}` };
+  const against = [...said].find(([sense]) => !rule.says.includes(sense) && !rule.beside?.includes(sense));
   if (against) return { missing: `${words} and ${against[1]} contradict each other` };
-  if (rule.quantity === "negative-sequence-unbalance" && !said.has("negative-sequence")) {
-    notes.push("the voltage unbalance of the standards is that of the negative sequence");
+  const unsaid = rule.quantity === "negative-sequence-unbalance" && !said.has("negative-sequence");
+  const note = unsaid ? "; the voltage unbalance of the standards is that of the negative sequence" : "";
+  return { value: rule.quantity as Quantity | "flag", why: words + note };
+}
+
+/** "Unbalance u2", "unbalance u0": the symbol says which sequence. */
+function noteSequence(evidence: Evidence, said: Map<Sense, string>): void {
+  for (const { symbol, digits } of evidence.numbers) {
+    if (symbol === undefined || !/^[uv]$/i.test(symbol)) continue;
+    if (digits === "2") said.set("negative-sequence", `the symbol ${symbol}2`);
+    if (digits === "0") said.set("zero-sequence", `the symbol ${symbol}0`);
   }
-  return { value: rule.quantity as Quantity, why: [words, ...notes].join("; ") };
 }
 
 /** "U5 L1 %", "U2 %", "u0": a number behind a bare voltage or current that is an order or a sequence. */
@@ -157,7 +183,8 @@ function quantityByNumber(
     if (phaseElsewhere && percent && number.symbol !== undefined && evidence.numbers.length === 1) {
       return { value: harmonic, why: `the number ${shown} beside the phase and the unit %` };
     }
-    if (carrier !== "voltage" || number.symbol === undefined || phaseElsewhere) continue;
+    if (carrier !== "voltage" || number.symbol === undefined || evidence.phases.length + evidence.numbers.length > 1)
+      continue;
     const sequence = sequenceByNumber(number.digits, number.symbol, percent, evidence, log, number.at);
     if (sequence) return sequence;
   }

@@ -38,6 +38,7 @@ export class HeaderReader {
 
   private take(token: Token): void {
     if (token.kind === "left-out") this.leaveOut(token.text, token.text);
+    else if (token.kind === "sign") this.evidence.leftOut ??= `what the sign "${token.text}" means here is not known`;
     else if (token.kind === "percent" || token.kind === "unit") this.unit(token.text);
     else if (token.kind === "number") this.number(token);
     else if (token.kind === "symbol") this.symbol(token);
@@ -129,7 +130,7 @@ export class HeaderReader {
       this.next++;
       this.say("earth", first, following);
     } else {
-      const second = this.otherPhase(following);
+      const second = this.otherPhase(first, following);
       const pair = second && phaseOf(phase.slice(1) + second.digits);
       if (!second || pair === undefined) return;
       phases.pop();
@@ -138,17 +139,24 @@ export class HeaderReader {
     }
   }
 
-  private otherPhase(following: Token): { readonly digits: string; readonly length: number } | undefined {
-    const number = following.kind === "number" ? following : this.list[this.next + 1];
+  private otherPhase(first: Token, following: Token): { readonly digits: string; readonly length: number } | undefined {
     if (following.kind === "number") {
-      const counts = ["4", "5", "7"].some((order) => this.hasTwin(following.at, following.text.length, order));
-      return /[-/]/.test(following.gap) && !counts ? { digits: following.text, length: 1 } : undefined;
+      return /[-/]/.test(following.gap) && !this.countsOn(following)
+        ? { digits: following.text, length: 1 }
+        : undefined;
     }
-    const prefix = /^[LUV]$/i.test(following.text) && (following.kind === "letters" || following.kind === "symbol");
-    if (prefix && number?.kind === "number" && number.gap === "") return { digits: number.text, length: 2 };
-    const letter = prefix && number?.gap === "" ? number : following;
+    const prefix = first.kind === "symbol" ? first.text : "L";
+    const behind = this.list[this.next + 1];
+    const isPrefix = following.kind !== "word" && following.text.toUpperCase() === prefix.toUpperCase();
+    if (isPrefix && behind?.kind === "number" && behind.gap === "") return { digits: behind.text, length: 2 };
+    const letter = isPrefix && behind?.gap === "" ? behind : following;
     const phase = letter.kind === "letters" && /[-/]/.test(following.gap) ? letterPhase(letter.text) : undefined;
     return phase && { digits: phase.slice(1), length: letter === following ? 1 : 2 };
+  }
+
+  /** Whether the same header stands in the log with numbers in this place that are no phases. */
+  private countsOn(number: Token): boolean {
+    return ["4", "5", "7"].some((order) => this.hasTwin(number.at, number.text.length, order));
   }
 
   /** "U1", "U12", "U1N", "U1-U2", "U5", "U2/U1". */
@@ -245,7 +253,7 @@ export class HeaderReader {
     const fits = measured?.some((sense) => senses.has(sense)) || (senses.size === 0 && phases.length > 0);
     const sense = symbolSense(token.text);
     if (measured && fits && !unit && !glued && this.peek() === undefined) this.unit(token.text);
-    else if (sense !== undefined && !glued) this.symbol({ ...token, sense });
+    else if (sense !== undefined && !glued) this.symbol({ ...token, kind: "symbol", sense });
     else if (/^[WA]$/.test(token.text)) this.unit(token.text);
     else if (!/^[aeydlo]$/.test(token.text)) this.stranger(token);
   }
@@ -256,9 +264,20 @@ export class HeaderReader {
     } else if (this.isOrdinal(this.next - 1)) {
       if (this.isSuffix(this.next)) this.next++;
       this.evidence.orders.push({ value: Number(token.text), said: `the ordinal ${token.text}` });
-    } else {
+    } else if (!this.numberPair(token)) {
       this.evidence.numbers.push({ digits: token.text, at: token.at });
     }
+  }
+
+  /** "Line-to-line voltage 1-2". */
+  private numberPair(token: Token): boolean {
+    const following = this.peek();
+    if (following?.kind !== "number" || !/^[-/]$/.test(following.gap) || this.countsOn(following)) return false;
+    const pair = phaseOf(token.text + following.text);
+    if (pair === undefined || !this.evidence.senses.has("line-to-line")) return false;
+    this.next++;
+    this.phase(pair, token, following);
+    return true;
   }
 
   private isOrdinal(index: number): boolean {
@@ -284,7 +303,7 @@ export class HeaderReader {
   }
 
   private say(sense: Sense, first: Token, last: Token): void {
-    this.evidence.senses.set(sense, this.quote(first, last));
+    if (!this.evidence.senses.has(sense)) this.evidence.senses.set(sense, this.quote(first, last));
   }
 
   private peek(): Token | undefined {

@@ -3,7 +3,7 @@ import { compoundParts, leftOutBecause, type Sense, senseOf } from "./vocabulary
 
 /** A piece of a header. `gap` is what stands between it and the piece before: "" where they are glued together. */
 export interface Token {
-  readonly kind: "sense" | "left-out" | "symbol" | "letters" | "unit" | "number" | "percent" | "word";
+  readonly kind: "sense" | "left-out" | "symbol" | "letters" | "unit" | "number" | "percent" | "sign" | "word";
   /** As written, in its own case. */
   readonly text: string;
   readonly gap: string;
@@ -39,7 +39,7 @@ const COMPACT = new RegExp(
 const FREQUENCY = new RegExp(`^(?<symbol>f)(?<statistic>${STATISTIC})$`, "i");
 const LETTER_PHASES = /^(?:[abcrst]n|ab|bc|ca|ac|rs|st|tr)$/i;
 
-const PIECE = /\p{L}+|\d+(?:[.,]\d+)?|%|[^\s\p{L}\d%_\-/.,:;()[\]{}<>'"’*#&=|\\!?~]|[-+]$/gu;
+const PIECE = /\p{L}+|\d+(?:[.,]\d+)?|%|[^\s\p{L}\d%_\-/.,:;()[\]{}<>'"’*#&=|\\!?~`´^·•]|[-+]$/gu;
 
 /**
  * Splits a header into words, symbols and numbers. Unknown words are kept as such, and so are signs that may change
@@ -60,12 +60,14 @@ export function tokens(header: string, hasTwin: HasTwin): readonly Token[] {
 
 function kindOf(text: string): Token["kind"] {
   if (text === "%") return "percent";
-  return /^\d+$/.test(text) ? "number" : "word";
+  if (/^\d+$/.test(text)) return "number";
+  return /^\d/.test(text) ? "word" : "sign";
 }
 
 function lettersRun(text: string, gap: string, at: number, hasTwin: HasTwin): readonly Token[] {
   const known = oneWord(text, gap, at);
   if (known && !namesPhase(text, at, hasTwin)) return [known];
+  if (isPairST(text, at, hasTwin)) return [{ kind: "letters", text, gap, at }];
   const compact = compactRun(text, gap, at);
   const unit = text.length > 1 ? writtenUnit(text) : undefined;
   const apparent = text === "VA" && !hasLetterTwin("A", at + 1, hasTwin);
@@ -89,6 +91,11 @@ function lettersRun(text: string, gap: string, at: number, hasTwin: HasTwin): re
 function namesPhase(text: string, at: number, hasTwin: HasTwin): boolean {
   if (/^I[Nn]$/.test(text)) return ["1", "L1", "A", "a", "R"].some((phase) => hasTwin(at + 1, 1, phase));
   return LETTER_PHASES.test(text) && hasLetterTwin(text, at, hasTwin);
+}
+
+/** "ST" is the pair of phases, unless "SR" or "SS" shows that it is the apparent power of phase T. */
+function isPairST(text: string, at: number, hasTwin: HasTwin): boolean {
+  return /^st$/i.test(text) && !["SR", "SS", "sr", "ss"].some((other) => hasTwin(at, 2, other));
 }
 
 const SCHEMES = ["ABC", "RST", "abc", "rst"];

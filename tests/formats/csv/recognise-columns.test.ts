@@ -1,0 +1,513 @@
+import { describe, expect, it } from "vitest";
+import type { Phase, Quantity } from "../../../src/recording/quantity.js";
+import { headerOf } from "../../support/header-words.js";
+import { all, alone, recognise, WRITTEN_UNIT } from "./recognise-columns-support.js";
+
+/**
+ * Words as the national editions of IEC 61000-4-30 and EN 50160 and the International Electrotechnical Vocabulary
+ * (IEC 60050-161, -601) use them, from memory, and short forms that are common practice without a source.
+ */
+const QUANTITY_WORDS: Readonly<Record<string, Partial<Record<Quantity, readonly string[]>>>> = {
+  English: {
+    voltage: ["Voltage", "U", "V", "Vrms", "r.m.s. voltage", "Supply voltage"],
+    current: ["Current", "I", "Irms"],
+    "thd-voltage": ["THD U", "THDV", "UTHD", "Voltage THD", "Total harmonic distortion of voltage", "THD-F voltage"],
+    "thd-current": ["THD I", "ITHD", "Current THD", "Total harmonic distortion current"],
+    pst: ["Pst", "Short-term flicker severity", "Flicker Pst"],
+    plt: ["Plt", "Long term flicker", "Flicker severity Plt"],
+    "active-power": ["Active power", "P", "Real power"],
+    "reactive-power": ["Reactive power", "Q"],
+    "apparent-power": ["Apparent power", "S"],
+    "power-factor": ["Power factor", "PF", "True power factor", "P.F.", "λ"],
+    "mains-signalling": ["Mains signalling voltage", "Ripple control signaling voltage"],
+  },
+  German: {
+    voltage: ["Spannung", "Netzspannung", "Phasenspannung", "Spannungseffektivwert", "Versorgungsspannung"],
+    current: ["Strom", "Leiterstrom", "Stromeffektivwert"],
+    "thd-voltage": ["THD Spannung", "Gesamtoberschwingungsgehalt Spannung", "Gesamtverzerrung U", "THD_U"],
+    "thd-current": ["THD Strom", "Oberschwingungsgehalt Strom"],
+    pst: ["Kurzzeitflicker", "Kurzzeit-Flickerstärke", "Flicker kurz"],
+    plt: ["Langzeitflicker", "Langzeit-Flickerstärke", "Flicker lang"],
+    "active-power": ["Wirkleistung"],
+    "reactive-power": ["Blindleistung"],
+    "apparent-power": ["Scheinleistung"],
+    "power-factor": ["Leistungsfaktor"],
+    "mains-signalling": ["Rundsteuersignal", "Signalspannung"],
+  },
+  French: {
+    voltage: ["Tension", "Tension efficace", "Tension du réseau"],
+    current: ["Courant", "Intensité", "Courant efficace"],
+    "thd-voltage": ["THD tension", "Taux de distorsion harmonique de tension", "Distorsion harmonique totale tension"],
+    "thd-current": ["THD courant", "Taux de distorsion harmonique en courant"],
+    pst: ["Flicker courte durée", "Papillotement de courte durée", "Sévérité du papillotement Pst"],
+    plt: ["Flicker longue durée", "Papillotement de longue durée"],
+    "active-power": ["Puissance active"],
+    "reactive-power": ["Puissance réactive"],
+    "apparent-power": ["Puissance apparente"],
+    "power-factor": ["Facteur de puissance"],
+    "mains-signalling": ["Tension de signalisation"],
+  },
+  Italian: {
+    voltage: ["Tensione", "Tensione efficace", "Tensione di rete"],
+    current: ["Corrente", "Corrente efficace", "Intensità"],
+    "thd-voltage": ["THD tensione", "Distorsione armonica totale della tensione"],
+    "thd-current": ["THD corrente", "Distorsione armonica totale di corrente"],
+    pst: ["Flicker di breve termine", "Severità del flicker a breve termine"],
+    plt: ["Flicker di lungo termine", "Severità del flicker a lungo termine"],
+    "active-power": ["Potenza attiva"],
+    "reactive-power": ["Potenza reattiva"],
+    "apparent-power": ["Potenza apparente"],
+    "power-factor": ["Fattore di potenza"],
+    "mains-signalling": ["Tensione di segnalazione"],
+  },
+  Spanish: {
+    voltage: ["Tensión", "Voltaje", "Tensión eficaz", "Tensión de red"],
+    current: ["Corriente", "Intensidad", "Corriente eficaz"],
+    "thd-voltage": ["THD tensión", "Tasa de distorsión armónica de tensión", "Distorsión armónica total del voltaje"],
+    "thd-current": ["THD corriente", "Distorsión armónica total de corriente"],
+    pst: ["Flicker de corta duración", "Parpadeo de corto plazo"],
+    plt: ["Flicker de larga duración", "Parpadeo de largo plazo"],
+    "active-power": ["Potencia activa"],
+    "reactive-power": ["Potencia reactiva"],
+    "apparent-power": ["Potencia aparente"],
+    "power-factor": ["Factor de potencia"],
+    "mains-signalling": ["Tensión de señalización"],
+  },
+};
+
+const STATISTIC_WORDS: Readonly<Record<string, Readonly<Record<"mean" | "min" | "max", readonly string[]>>>> = {
+  English: { mean: ["", "avg", "mean", "Average"], min: ["min", "minimum"], max: ["max", "Maximum"] },
+  German: {
+    mean: ["Mittelwert", "Mittel", "Durchschnitt"],
+    min: ["Min", "Minimalwert", "Kleinstwert"],
+    max: ["Max.", "Maximalwert", "Höchstwert"],
+  },
+  French: { mean: ["moy", "moyenne", "val. moyen"], min: ["min", "minimale"], max: ["max", "maximale"] },
+  Italian: { mean: ["media", "medio", "valore medio"], min: ["minima", "min"], max: ["massima", "massimo"] },
+  Spanish: { mean: ["media", "promedio", "valor medio"], min: ["mínima", "mín"], max: ["máxima", "máx"] },
+};
+
+const SINGLE: Readonly<Partial<Record<Phase, readonly string[]>>> = {
+  L1: ["L1", "L1-N", "L1N", "AN", "phase 1", "fase 1", "Leiter 1", "Ph. A", "(L1)"],
+  L2: ["L2", "L2/N", "phase B", "fase S", "L 2"],
+  L3: ["L3", "L-3", "CN", "Phase T", "phase #3", "L03"],
+};
+const PAIR: Readonly<Partial<Record<Phase, readonly string[]>>> = {
+  L12: ["L1-L2", "L1L2", "L12", "AB", "A-B", "RS", "L1 L2", "phase 1-2", "L2-L1"],
+  L23: ["L2-L3", "BC", "ST", "S-T", "L2/L3", "Phase B-C"],
+  L31: ["L3-L1", "L31", "TR", "T-R", "L1-L3"],
+};
+const TOTAL: Readonly<Partial<Record<Phase, readonly string[]>>> = { system: ["", "total", "Σ", "gesamt", "totale"] };
+
+function phasesOf(quantity: Quantity): Readonly<Partial<Record<Phase, readonly string[]>>> {
+  if (quantity.endsWith("-power") || quantity === "power-factor") return { ...SINGLE, ...TOTAL };
+  return quantity.endsWith("current") ? SINGLE : { ...SINGLE, ...PAIR };
+}
+
+const ORDERS_OF_WORDS: readonly ((quantity: string, phase: string, statistic: string, unit: string) => string)[] = [
+  (quantity, phase, statistic, unit) => `${quantity} ${phase} ${statistic} [${unit}]`,
+  (quantity, phase, statistic, unit) => `${statistic} ${quantity} ${phase} (${unit})`,
+  (quantity, phase, statistic, unit) => `${phase} ${quantity} ${statistic} in ${unit}`,
+  (quantity, phase, statistic, unit) => `${quantity}_${phase}_${statistic} / ${unit}`,
+];
+
+describe.each(Object.keys(QUANTITY_WORDS))("headers in %s words", (language) => {
+  const quantities = Object.entries(QUANTITY_WORDS[language] ?? {}) as [Quantity, readonly string[]][];
+  const statistics = Object.entries(STATISTIC_WORDS[language] ?? {});
+
+  /** Every word with every phase form, statistic words and word orders in turn. */
+  const cases = quantities.flatMap(([quantity, words]) =>
+    words.flatMap((word) =>
+      Object.entries(phasesOf(quantity)).flatMap(([phase, forms]) =>
+        forms.flatMap((form, which) =>
+          statistics.map(([statistic, said]) => {
+            const turn = which + word.length;
+            const write = ORDERS_OF_WORDS[turn % ORDERS_OF_WORDS.length] as (typeof ORDERS_OF_WORDS)[number];
+            const unit = WRITTEN_UNIT[quantity];
+            const header = write(word, form, said[turn % said.length] ?? "", unit)
+              .replace(/\s+/g, " ")
+              .trim();
+            const where = phase === "system" ? "" : ` ${phase}`;
+            return { header, meaning: `${quantity}${where}, ${statistic}, ${unit}` };
+          }),
+        ),
+      ),
+    ),
+  );
+
+  it(`are understood (${cases.length} headers)`, () => {
+    const wrong = cases
+      .map(({ header, meaning }) => ({ header, meaning, found: alone(header) }))
+      .filter(({ meaning, found }) => found !== meaning);
+    expect(cases.length).toBeGreaterThan(200);
+    expect(wrong).toEqual([]);
+  });
+});
+
+const HARMONIC_HEADERS: readonly ((order: number, phase: string) => string)[] = [
+  (order, phase) => `Harmonic voltage ${phase} order ${order} [%]`,
+  (order, phase) => `Voltage harmonic ${order} ${phase} (%)`,
+  (order, phase) => `U ${phase} h${order} %`,
+  (order, phase) => `H${String(order).padStart(2, "0")}_U_${phase} [%]`,
+  (order, phase) => `Uh${order} ${phase} %`,
+  (order, phase) => `U${phase}_H${order} [%]`,
+  (order, phase) => `${phase} voltage, ${order}th harmonic, %`,
+  (order, phase) => `${order}. Oberschwingung Spannung ${phase} [%]`,
+  (order, phase) => `Spannungsoberschwingung ${phase} Ordnung ${order} in %`,
+  (order, phase) => `Harmonische ${order}. Ordnung U ${phase} %`,
+  (order, phase) => `Tension harmonique rang ${order} ${phase} (%)`,
+  (order, phase) => `Harmonique ${order} de tension ${phase} (%)`,
+  (order, phase) => `${order}ème harmonique tension ${phase} (%)`,
+  (order, phase) => `Armonica ${order} tensione ${phase} (%)`,
+  (order, phase) => `Tensione armonica di ordine ${order} ${phase} (%)`,
+  (order, phase) => `Armónico ${order} tensión ${phase} (%)`,
+  (order, phase) => `${order}º armónico de tensión ${phase} [%]`,
+  (order, phase) => `Tensión armónica (n=${order}) ${phase} %`,
+];
+
+describe("harmonics", () => {
+  it.each(HARMONIC_HEADERS.map((header) => [header(5, "L1"), header] as const))("%s", (_, header) => {
+    for (const order of [1, 2, 3, 4, 5, 11, 12, 13, 21, 23, 31, 50]) {
+      for (const phase of ["L1", "L2", "L3", "L1-L2"]) {
+        const expected = `harmonic-voltage ${phase.replace("-L", "")} order ${order}, mean, %`;
+        expect([header(order, phase), alone(header(order, phase))]).toEqual([header(order, phase), expected]);
+      }
+    }
+  });
+
+  it.each([
+    ["I L1 h5 [A]", "harmonic-current L1 order 5, mean, A"],
+    ["Current harmonic 7 L2 (mA) max", "harmonic-current L2 order 7, max, mA x 0.001 = A"],
+    ["Oberschwingungsstrom N Ordnung 3 [A]", "harmonic-current N order 3, mean, A"],
+    ["Ih11 L3 %", "harmonic-current L3 order 11, mean, %"],
+    ["I2 h5 %", "harmonic-current L2 order 5, mean, %"],
+    ["Grundschwingung U L1 [V]", "harmonic-voltage L1 order 1, mean, V"],
+    ["Tension fondamentale L2 (V)", "harmonic-voltage L2 order 1, mean, V"],
+    ["V1 harmonic 5 %", "harmonic-voltage L1 order 5, mean, %"],
+    ["U12 h5 %", "harmonic-voltage L12 order 5, mean, %"],
+    ["H5 U1N max %", "harmonic-voltage L1 order 5, max, %"],
+    ["harmonic 3 U L1 10 min mean [V]", "harmonic-voltage L1 order 3, mean, V"],
+    ["Interharmonic voltage 5 L1 %", "interharmonic-voltage L1 order 5, mean, %"],
+    ["Zwischenharmonische U L2 Ordnung 0 [%]", "interharmonic-voltage L2 order 0, mean, %"],
+    ["Interarmonica 7 tensione L3 %", "interharmonic-voltage L3 order 7, mean, %"],
+    ["Uih4 L1 %", "interharmonic-voltage L1 order 4, mean, %"],
+    ["U5 L1 %", "harmonic-voltage L1 order 5, mean, %"],
+    ["h7 L1 %", "harmonic-voltage L1 order 7, mean, %"],
+    ["h7 L1 [A]", "harmonic-current L1 order 7, mean, A"],
+    ["h7 L1 [V]", "harmonic-voltage L1 order 7, mean, V"],
+    ["U h5 L1 [% Un]", "unused: it is in % of declared, but the declared voltage is given phase to phase"],
+  ])("%s: %s", (header, meaning) => {
+    expect(alone(header, header.includes("Un") ? { declaredVoltage: 400, connection: "delta" } : {})).toBe(meaning);
+  });
+
+  it.each([
+    ["U h L1 %", "it does not say which order"],
+    ["U L1 h51 %", "orders 1 to 50 are used, not 51"],
+    ["U L1 h0 %", "orders 1 to 50 are used, not 0"],
+    ["U L1 h3 h5 %", "it names more than one order: 3, 5"],
+    ["Harmonic voltage %", "it does not say which order"],
+    ["Harmonics U 1 2 %", "it does not say which number is the order"],
+    ["U5 %", 'the number in "U5" is not explained'],
+    ["U2 harmonic %", "it does not say which number is the order"],
+    ["Harmonic power L1 h5 W", '"Harmonic" and "power": powers of single harmonics are not used'],
+    ["Interharmonic current 5 L1 A", '"Interharmonic" and "current": interharmonic currents are not used'],
+  ])("%s stays unused: %s", (header, reason) => {
+    expect(alone(header)).toBe(`unused: ${reason}`);
+  });
+
+  it("are told from phases by the numbers that count on", () => {
+    const orders = Array.from({ length: 50 }, (_, i) => i + 1);
+    for (const write of [
+      (n: number) => `U${n} L2 [%]`,
+      (n: number) => `UL2_${n} [%]`,
+      (n: number) => `U_L2-${n} [%]`,
+      (n: number) => `U2 ${n} %`,
+      (n: number) => `Harmonics U 2 ${n} [%]`,
+    ]) {
+      const log = [...orders.map(write), "U L1 [V]"];
+      expect(all(log).slice(0, 50)).toEqual(orders.map((n) => `harmonic-voltage L2 order ${n}, mean, %`));
+    }
+  });
+
+  it("need no phase in a single-phase log", () => {
+    expect(all(["U [V]", "U1 [%]", "U2 [%]", "U3 [%]", "U4 [%]", "U5 [%]"], { connection: "single" })).toEqual([
+      "voltage L1, mean, V",
+      ...[1, 2, 3, 4, 5].map((n) => `harmonic-voltage L1 order ${n}, mean, %`),
+    ]);
+  });
+
+  it("and distortion without voltage or current are the voltage's only where no column speaks of a current", () => {
+    expect(all(["THD L1 %", "h5 L1 %", "U L1 V"])).toEqual([
+      "thd-voltage L1, mean, %",
+      "harmonic-voltage L1 order 5, mean, %",
+      "voltage L1, mean, V",
+    ]);
+    const unclear = "unused: it does not say whether of the voltage or of the current";
+    expect(all(["THD L1 %", "h5 L1 %", "I L1 A"]).slice(0, 2)).toEqual([unclear, unclear]);
+  });
+});
+
+describe("bare symbols", () => {
+  it.each([
+    [["U1", "U2", "U3", "U12", "U23", "U31", "I1 A", "I2 A", "I3 A", "IN A"], "L1 L2 L3 L12 L23 L31 L1 L2 L3 N"],
+    [["UL1", "UL2", "UL3", "UL12", "UL23", "UL31"], "L1 L2 L3 L12 L23 L31"],
+    [["V1N", "V2N", "V3N", "V1-V2", "V2-V3", "V3-V1"], "L1 L2 L3 L12 L23 L31"],
+    [["Va", "Vb", "Vc", "Vab", "Vbc", "Vca"], "L1 L2 L3 L12 L23 L31"],
+    [["VA", "VB", "VC", "VAB", "VBC", "VAC"], "L1 L2 L3 L12 L23 L31"],
+    [["UR", "US", "UT", "URS", "UST", "UTR"], "L1 L2 L3 L12 L23 L31"],
+    [["UAN", "UBN", "UCN", "U A-B", "U B-C", "U C-A"], "L1 L2 L3 L12 L23 L31"],
+    [["U A", "U B", "U C", "I A (A)", "I B (A)", "I C (A)", "I N (A)"], "L1 L2 L3 L1 L2 L3 N"],
+    [["U (A)", "U (B)", "U (C)"], "L1 L2 L3"],
+    [["U (1)", "U (2)", "U (3)"], "L1 L2 L3"],
+    [["Ia [A]", "Ib [A]", "Ic [A]", "In [A]"], "L1 L2 L3 N"],
+    [["P1 W", "P2 W", "P3 W", "Ptot W"], "L1 L2 L3 system"],
+    [["Sa [VA]", "Sb [VA]", "Sc [VA]", "SΣ [VA]"], "L1 L2 L3 system"],
+    [["Voltage 1", "Voltage 2", "Voltage 3", "Voltage 12", "Voltage 23", "Voltage 31"], "L1 L2 L3 L12 L23 L31"],
+    [["U1 min", "U2 min", "U 3 min"], "L1 L2 L3"],
+  ])("%j: %s", (headers, phases) => {
+    expect(recognise(headers).map(({ meaning }) => meaning?.phase)).toEqual(phases.split(" "));
+  });
+
+  it("u2 and u0 in % are unbalances beside U1, U2, U3 in volts", () => {
+    const unbalances = ["negative-sequence-unbalance, mean, %", "zero-sequence-unbalance, mean, %"];
+    const volts = ["voltage L1, mean, V", "voltage L2, mean, V", "voltage L3, mean, V"];
+    expect(all(["U1 [V]", "U2 [V]", "U3 [V]", "u2 [%]", "u0 [%]"])).toEqual([...volts, ...unbalances]);
+    expect(all(["U1", "U2", "U3", "u2", "u0"])).toEqual([...volts, ...unbalances]);
+    const unitsRow = ["U1", "U2", "U3"].map((header) => ({ header, unit: "V" }));
+    const percent = ["U2", "U0"].map((header) => ({ header, unit: "%" }));
+    expect(all([...unitsRow, ...percent])).toEqual([...volts, ...unbalances]);
+    expect(all(["U2/U1 [%]", "U0/U1 [%]"])).toEqual(unbalances);
+  });
+
+  it.each([
+    ["Voltage unbalance %", "negative-sequence-unbalance, mean, %"],
+    ["Unbalance u2 max", "negative-sequence-unbalance, max, %"],
+    ["Unbalance u0", "zero-sequence-unbalance, mean, %"],
+    ["Unsymmetrie Gegensystem [%]", "negative-sequence-unbalance, mean, %"],
+    ["Taux de déséquilibre inverse de tension (%)", "negative-sequence-unbalance, mean, %"],
+    ["Déséquilibre homopolaire (%)", "zero-sequence-unbalance, mean, %"],
+    ["Squilibrio di sequenza inversa (%)", "negative-sequence-unbalance, mean, %"],
+    ["Desequilibrio de secuencia homopolar (%)", "zero-sequence-unbalance, mean, %"],
+    ["Negative sequence voltage [%]", "negative-sequence-unbalance, mean, %"],
+    ["Negative sequence voltage [V]", "unused: a sequence component is used only as unbalance in %"],
+    ["Positive sequence voltage [V]", 'unused: "Positive": positive-sequence values are not used'],
+    ["U0 [V]", "unused: U0 is used only as zero-sequence unbalance in %"],
+    ["Unbalance U1 %", 'unused: the number in "U1" is not explained'],
+    ["Current unbalance %", 'unused: "unbalance" and "Current": unbalance of the currents is not used'],
+  ])("%s: %s", (header, meaning) => {
+    expect(alone(header)).toBe(meaning);
+  });
+});
+
+describe("hard headers", () => {
+  it.each([
+    ["Voltage_L1_Avg_V", "voltage L1, mean, V"],
+    ["VoltageL1Avg[V]", "voltage L1, mean, V"],
+    ["u_l1_min_v", "voltage L1, min, V"],
+    ["i_l1_a", "current L1, mean, A"],
+    ["thdUL1", "thd-voltage L1, mean, %"],
+    ["THDUL1max(%)", "thd-voltage L1, max, %"],
+    ["Urms L1 10-min avg (V)", "voltage L1, mean, V"],
+    ["U L1 1 min mean [V]", "voltage L1, mean, V"],
+    ["Plt 2h L1", "plt L1, mean, 1"],
+    ["Pst 10min L2", "pst L2, mean, 1"],
+    ["U L1 150/180 cycles [V]", "voltage L1, mean, V"],
+    ["f 10 s [Hz]", "frequency, mean, Hz"],
+    ["Netzfrequenz Max. [Hz]", "frequency, max, Hz"],
+    ["Power frequency (mHz)", "frequency, mean, mHz x 0.001 = Hz"],
+    ["Frequency L1 [Hz]", "frequency, mean, Hz"],
+    ["L2 V", "voltage L2, mean, V"],
+    ["L2 [A]", "current L2, mean, A"],
+    ["kW L3", "active-power L3, mean, kW x 1000 = W"],
+    ["kvar", "reactive-power, mean, kvar x 1000 = var"],
+    ["VA L1", "apparent-power L1, mean, VA"],
+    ["Leistung L1 [kW]", "active-power L1, mean, kW x 1000 = W"],
+    ["Puissance [kVA]", "apparent-power, mean, kVA x 1000 = VA"],
+    ["Außenleiterspannung L1-L2 [V]", "voltage L12, mean, V"],
+    ["verkettete Spannung 23 (kV)", "voltage L23, mean, kV x 1000 = V"],
+    ["Sternspannung L3 [V]", "voltage L3, mean, V"],
+    ["Line-to-line voltage 1-2 [V]", "voltage L12, mean, V"],
+    ["Phase-to-neutral voltage 2 [V]", "voltage L2, mean, V"],
+    ["Tension composée U12 (V)", "voltage L12, mean, V"],
+    ["Tensión de fase L2 (V)", "voltage L2, mean, V"],
+    ["Tensione concatenata L3-L1 (V)", "voltage L31, mean, V"],
+    ["Neutralleiterstrom max [A]", "current N, max, A"],
+    ["Courant de neutre (A)", "current N, mean, A"],
+    ["Voltage N-PE (V)", "voltage N, mean, V"],
+    ["Ｕ Ｌ１ [V]", "voltage L1, mean, V"],
+    ["U₁₂ [V]", "voltage L12, mean, V"],
+    ["Ø Spannung L1 [V]", "voltage L1, mean, V"],
+    ["ΣP [kW]", "active-power, mean, kW x 1000 = W"],
+    ["Three-phase reactive power kvar", "reactive-power, mean, kvar x 1000 = var"],
+    ["U L1 (r.m.s.) [V]", "voltage L1, mean, V"],
+    ["U<sub>L1</sub> [V]", "voltage L1, mean, V"],
+    ['<img src=x onerror="alert(1)">', "unused: it does not say which quantity it holds"],
+    ["Flag", "flag"],
+    ["Marquage CEI 61000-4-30", "flag"],
+  ])("%s: %s", (header, meaning) => {
+    const samples = meaning === "flag" ? ["0", "1"] : ["231.4"];
+    expect(alone({ header, samples })).toBe(meaning);
+  });
+
+  it.each([
+    ["Spannung", "Strom", '"Spannung" and "Strom" contradict each other'],
+    ["U L1", "kW", "the unit kW"],
+    ["U L1 min", "max V", '"min" and "max" contradict each other'],
+    ["U L1", "U L2 V", "it names more than one phase"],
+    ["Leiterspannung", "L1 [V]", '"Leiterspannung" asks for a pair of phases, but "L1" names one'],
+    ["Line voltage", "L1 [V]", '"Line voltage" asks for a pair of phases'],
+    ["Phase-to-neutral", "U L1-L2 V", "contradict each other"],
+    ["U total", "L1 V", '"total" and the phase "L1" contradict each other'],
+    ["U L1-PE", "[V]", '"L1-PE" is a voltage to earth, not to neutral'],
+    ["Neutral", "voltage [V]", "it does not say between which conductors"],
+    ["Line-to-line", "voltage [V]", "it does not say between which two phases"],
+    ["Mean phase", "voltage of the system [V]", "a value over all phases is not that of one phase"],
+    ["Flicker", "L1", "it does not say whether short-term (Pst) or long-term (Plt)"],
+    ["Power", "L1", "it does not say whether active, reactive or apparent power"],
+    ["L1", "max", "it does not say which quantity it holds"],
+    ["%", "", "it does not say which quantity it holds"],
+    ["U4", "[V]", 'the number in "U4" is not explained'],
+    ["Channel 1", "voltage L1 temperature", "temperature is not used"],
+    ["U L1", "peak V", "a peak value is not an r.m.s. value"],
+    ["I crest", "L1 A", "a peak value is not an r.m.s. value"],
+    ["Phase angle", "U L1", "an angle is not used"],
+    ["U L1", "°", 'what the sign "°" means here is not known'],
+    ["U+", "[V]", 'what the sign "+" means here is not known'],
+    ["Active energy", "kWh", "energy is not power"],
+    ["Wirkarbeit", "[kWh]", "energy is not power"],
+    ["P", "[kWh]", 'no quantity used here has the unit "kWh"'],
+    ["Batterie", "Spannung [V]", "it speaks of the instrument, not of the supply"],
+    ["DC voltage", "[V]", "direct voltage and current are not used"],
+    ["Voltage deviation", "L1 %", "a deviation or difference is not the value itself"],
+    ["Grenzwert", "Spannung L1 V", "a limit or setting is not a measured value"],
+    ["U L1", "95% [V]", "a statistic other than mean, minimum or maximum is not used"],
+    ["U L1", "P95 V", "contradict each other"],
+    ["Voltage dip", "count L1", "counts and events are read from event logs, not from series"],
+    ["cos φ", "L1", "the displacement factor (cos phi) is not the power factor"],
+    ["cosφ1", "", "the displacement factor (cos phi) is not the power factor"],
+    ["tan phi", "", "tan phi is not used"],
+    ["Momentanwert", "U L1 V", "a momentary value does not stand for the interval"],
+    ["THD-R", "U L1 %", "a distortion relative to the whole r.m.s. value"],
+    ["Klirrfaktor", "U L1 %", "a distortion relative to the whole r.m.s. value"],
+    ["Nominal voltage", "[V]", "a nominal or declared value is not a measured one"],
+    ["Un", "[V]", "a nominal or declared value is not a measured one"],
+    ["U L1", "(mv)", 'the unit "mv" does not tell milli from mega'],
+    ["Current L1", "phase 3 A", "it names more than one phase"],
+    ["Active current", "L1 A", "contradict each other"],
+  ])("%s %s stays unused: %s", (first, second, reason) => {
+    expect(alone(`${first} ${second}`.trim())).toMatch(/^unused: /);
+    expect(alone(`${first} ${second}`.trim())).toContain(reason);
+  });
+
+  it("an unknown word keeps a column out unless every column of its quantity has it", () => {
+    expect(all(["U L1 Hof V", "U L2 Hof V", "f Hz"])).toEqual([
+      "voltage L1, mean, V",
+      "voltage L2, mean, V",
+      "frequency, mean, Hz",
+    ]);
+    expect(all(["U L1 V", "U L2 foo V"])[1]).toBe(
+      'unused: the word "foo" is not known, so it is not certain what the column holds',
+    );
+    expect(recognise(["U L1 Hof V"])[0]?.reason).toContain('"Hof" is taken for a mere name');
+    expect(all(["Feeder 3 U L1 V", "Feeder 3 U L2 V"])[1]).toBe("voltage L2, mean, V");
+  });
+});
+
+describe("columns that name no phase", () => {
+  it("are L1 where no column names a phase and none is like them", () => {
+    expect(all(["U [V]", "U min [V]", "U max [V]", "I [A]", "THD U [%]", "Pst", "f [Hz]", "P [W]"])).toEqual([
+      "voltage L1, mean, V",
+      "voltage L1, min, V",
+      "voltage L1, max, V",
+      "current L1, mean, A",
+      "thd-voltage L1, mean, %",
+      "pst L1, mean, 1",
+      "frequency, mean, Hz",
+      "active-power, mean, W",
+    ]);
+    expect(recognise(["Voltage"])[0]?.reason).toContain("L1: no column of the log names a phase");
+  });
+
+  it("stay unused beside columns that do, or beside others like them", () => {
+    expect(all(["U L1 [V]", "U [V]"])[1]).toBe("unused: it does not say which phase");
+    expect(all(["U [V]", "Spannung [V]"])[0]).toBe(
+      "unused: it does not say which phase, nor does column 2, which says the same",
+    );
+  });
+
+  it("may be means over the phases, unless the setup says single-phase or an extreme stands beside", () => {
+    expect(alone("Uavg [V]")).toBe(
+      "unused: it does not say which phase and may be a mean over the phases; say so in the setup (connection: single)",
+    );
+    expect(alone("Uavg [V]", { connection: "single" })).toBe("voltage L1, mean, V");
+    expect(all(["Umean [V]", "Umin [V]", "Umax [V]"])).toEqual([
+      "voltage L1, mean, V",
+      "voltage L1, min, V",
+      "voltage L1, max, V",
+    ]);
+  });
+
+  it("of several frequencies that of the first phase stands", () => {
+    expect(all(["f L2 [Hz]", "f L1 [Hz]", "f L1 max [Hz]"])).toEqual([
+      "unused: frequency is one for all phases; that of L1 in column 2 is used",
+      "frequency, mean, Hz",
+      "frequency, max, Hz",
+    ]);
+  });
+});
+
+describe("whole logs", () => {
+  it("headers of the demo logs are understood in all five languages", () => {
+    const quantities = Object.keys(WRITTEN_UNIT) as Quantity[];
+    for (const language of ["en", "de", "fr", "it", "es"] as const) {
+      for (const quantity of quantities) {
+        const isSystem = quantity === "frequency" || quantity.endsWith("unbalance");
+        const order = /^(inter)?harmonic/.test(quantity) ? 5 : undefined;
+        const phase: Phase = isSystem ? "system" : "L2";
+        const parts = headerOf({ quantity, phase, order, statistic: "max", values: [] } as never, language);
+        const found = alone({ header: `${parts.upper} ${parts.lower}`.trim(), unit: WRITTEN_UNIT[quantity] });
+        const statistic = quantity === "pst" || quantity === "plt" ? "mean" : "max";
+        const where = `${isSystem ? "" : " L2"}${order === undefined ? "" : ` order ${order}`}`;
+        expect([language, found]).toEqual([language, `${quantity}${where}, ${statistic}, ${WRITTEN_UNIT[quantity]}`]);
+      }
+    }
+  });
+
+  it("a log of 418 columns is understood without remainder", () => {
+    const phases = ["L1", "L2", "L3"];
+    const pairs = ["L1-L2", "L2-L3", "L3-L1"];
+    const statistics = ["mean", "min", "max"];
+    const orders = Array.from({ length: 50 }, (_, i) => i + 1);
+    const headers = [
+      ...[...phases, ...pairs].flatMap((phase) => statistics.map((s) => `U ${phase} ${s} [V]`)),
+      ...[...phases, "N"].map((phase) => `I ${phase} [A]`),
+      ...[...phases, "total"].flatMap((phase) => [
+        `P ${phase} [kW]`,
+        `Q ${phase} [kvar]`,
+        `S ${phase} [kVA]`,
+        `PF ${phase}`,
+      ]),
+      ...["u2 [%]", "u0 [%]"],
+      ...statistics.map((s) => `f ${s} [Hz]`),
+      ...phases.flatMap((phase) => [`THD U ${phase} [%]`, `THD I ${phase} [%]`, `Pst ${phase}`, `Plt ${phase}`]),
+      ...[...phases, ...pairs].flatMap((phase) => orders.map((order) => `U ${phase} h${order} [%]`)),
+      ...[...phases, "N"].flatMap((phase) => orders.slice(0, 15).map((order) => `I ${phase} h${order} [A]`)),
+      ...["U flag", "Temperature [°C]", "Record"],
+    ];
+    const found = recognise(headers.map((header) => (header === "U flag" ? { header, samples: ["0"] } : header)));
+    expect(headers).toHaveLength(418);
+    expect(found.filter(({ meaning }) => meaning)).toHaveLength(415);
+    expect(
+      found.filter(({ meaning, flag }) => !meaning && !flag).map(({ header, reason }) => [header, reason]),
+    ).toEqual([
+      ["Temperature [°C]", '"Temperature": temperature is not used'],
+      ["Record", 'the word "Record" is not known, so it is not certain what the column holds'],
+    ]);
+  });
+
+  it("every reason says what decided the quantity, the phase, the statistic, the order and the unit", () => {
+    expect(recognise(["Oberschwingung Spannung L1 Ordnung 5 Mittelwert [%]"])[0]?.reason).toBe(
+      'harmonic voltage: "Oberschwingung" and "Spannung"; order 5: "Ordnung 5"; L1: "L1"; mean: "Mittelwert"; %: "[%]" in the header',
+    );
+  });
+});
