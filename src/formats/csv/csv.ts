@@ -5,6 +5,7 @@ import type { Ledger, Recording } from "../../recording/recording.js";
 import type { GivenSetup } from "../../recording/setup.js";
 import { HOUR } from "../../recording/time.js";
 import type { LogFormat } from "../log-format.js";
+import { UnclearDecimalMark } from "./decimal-mark.js";
 import { byKey, joinColumns } from "./join.js";
 import { type PlacedTable, placeStamps } from "./place-stamps.js";
 import { readTable, type Table } from "./read-table.js";
@@ -45,8 +46,7 @@ function recognises(head: Uint8Array): boolean {
  * @throws LogError with file and line for what cannot be read; UsageError for a setup that does not fit the logs.
  */
 async function open(files: readonly LogFile[], setup: GivenSetup, progress?: Progress): Promise<Recording> {
-  const tables: Table[] = [];
-  for (const file of files) tables.push(await readTable(file, setup, files.length > 1, progress));
+  const tables = await readTables(files, setup, progress);
   refuseUnmatched(tables, setup);
   const placed = await placeStamps(tables, setup);
   const outOfOrder = tables.reduce((sum, table) => sum + stepsBack(table), 0);
@@ -80,6 +80,34 @@ async function open(files: readonly LogFile[], setup: GivenSetup, progress?: Pro
   };
   const sources = files.map(({ name, size }) => ({ name, bytes: size, sha256: "", format: csvFormat.id }));
   return { kind: "logged-series", sources, start, end, series, ledger };
+}
+
+/** Reads all files; one whose numbers read either way takes the decimal mark that all others have. */
+async function readTables(
+  files: readonly LogFile[],
+  setup: GivenSetup,
+  progress: Progress | undefined,
+): Promise<readonly Table[]> {
+  const tables = new Map<LogFile, Table>();
+  const unclear: UnclearDecimalMark[] = [];
+  for (const file of files) {
+    try {
+      tables.set(file, await readTable(file, setup, files.length > 1, progress));
+    } catch (error) {
+      if (!(error instanceof UnclearDecimalMark)) throw error;
+      unclear.push(error);
+    }
+  }
+  const marks = new Set([...tables.values()].flatMap(({ layout }) => layout.decimal ?? []));
+  const [decimalMark] = marks;
+  if (unclear.length > 0 && (decimalMark === undefined || marks.size > 1)) throw unclear[0];
+  for (const file of files) {
+    if (tables.has(file) || decimalMark === undefined) continue;
+    const table = await readTable(file, { ...setup, decimalMark }, true, progress);
+    const remark = `${file.name}: its decimal mark was taken from the other files`;
+    tables.set(file, { ...table, remarks: [...table.remarks, remark] });
+  }
+  return files.map((file) => tables.get(file) as Table);
 }
 
 /** Of several files each needs only some of the columns that the setup names, but none may be missing from all. */

@@ -1,7 +1,8 @@
 import { LogError } from "../../errors.js";
 import type { GivenSetup } from "../../recording/setup.js";
+import { findDecimalMark } from "./decimal-mark.js";
 import { type Header, readHeader } from "./header.js";
-import { type DecimalMark, findDecimalMark, plainNumber } from "./number-text.js";
+import { type DecimalMark, plainNumber } from "./number-text.js";
 import type { ColumnText } from "./recognise-columns.js";
 import { cellText, classify, type HeadRecord, headRecords, width } from "./records.js";
 import {
@@ -61,7 +62,9 @@ export function findLayout(file: string, bytes: Uint8Array, complete: boolean, s
   const columns = Math.max(header.names.length, ...stamped.map((c) => c + 1));
   const rows = found.rows.filter((r) => r >= first);
   const dataRecord = records[first] as HeadRecord;
-  const decimal = decimalMark(file, head, rows, stamped, delimiter, setup);
+  const titles = header.names.map((name, c) => `${name} ${header.units[c] ?? ""}`);
+  const numbers = numbersIn(head, rows, stamped);
+  const decimal = setup.decimalMark ?? findDecimalMark(file, numbers, titles, delimiter === COMMA);
   const timeHeader = stamped.map((c) => header.names[c] ?? "").join(" ");
   const filled = (c: number) => (header.names[c] ?? "") !== "" || rows.some((r) => filledAt(records[r], c));
   let leastColumns = columns;
@@ -136,32 +139,18 @@ function firstRow(head: ClassifiedHead, found: FoundStamps, columns: number): nu
   return first;
 }
 
-function decimalMark(
-  file: string,
+function* numbersIn(
   head: ClassifiedHead,
   rows: readonly number[],
   stamped: readonly number[],
-  delimiter: number,
-  setup: GivenSetup,
-): DecimalMark | undefined {
-  if (setup.decimalMark !== undefined) return setup.decimalMark;
-  function* numbers(): Generator<string> {
-    for (const r of rows) {
-      const classes = head.classes[r] as readonly string[];
-      for (let c = 0; c < classes.length; c++) {
-        if (classes[c] === "number" && !stamped.includes(c))
-          yield cellText(head.bytes, head.records[r] as HeadRecord, c);
-      }
+): Generator<readonly [string, number]> {
+  for (const r of rows) {
+    const classes = head.classes[r] as readonly string[];
+    for (let c = 0; c < classes.length; c++) {
+      if (classes[c] !== "number" || stamped.includes(c)) continue;
+      yield [cellText(head.bytes, head.records[r] as HeadRecord, c), c];
     }
   }
-  const { mark, unclear } = findDecimalMark(numbers());
-  if (mark !== undefined || unclear === undefined) return mark;
-  if (delimiter === COMMA) return ".";
-  throw new LogError(
-    file,
-    undefined,
-    `"${unclear}" can be a decimal number or one with thousands separators: state in the setup decimalMark: "." or decimalMark: ","`,
-  );
 }
 
 function columnText(

@@ -73,29 +73,6 @@ function powerOfTen({ num, den }: Ratio): number | undefined {
   return undefined;
 }
 
-/**
- * Which of point and comma is the decimal mark, by what most cells show: a mark with another number of digits behind
- * it than three, or behind a leading zero, or after groups, can only be the decimal one; one that comes twice cannot.
- * `mark` is undefined where nothing decides; `unclear` is then a cell that reads as a number either way ("231.412").
- */
-export function findDecimalMark(cells: Iterable<string>): { mark?: DecimalMark; unclear?: string } {
-  let [point, comma] = [0, 0];
-  let unclear: string | undefined;
-  for (const cell of cells) {
-    const text = cell.trim();
-    const [points, commas] = [text.split(".").length - 1, text.split(",").length - 1];
-    if (points + commas === 0 || (points > 1 && commas > 1)) continue;
-    if (points === 1 && commas === 1) {
-      if (text.indexOf(".") > text.indexOf(",")) point++;
-      else comma++;
-    } else if (points + commas === 1 && /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/.test(text)) unclear ??= text;
-    else if (points === 1 || commas > 1) point++;
-    else comma++;
-  }
-  if (point + comma > 0) return { mark: point >= comma ? "." : "," };
-  return unclear === undefined ? {} : { unclear };
-}
-
 const FLAGGED = new Set([
   "1",
   "x",
