@@ -162,7 +162,11 @@ function noteSequence(evidence: Evidence, said: Map<Sense, string>): void {
   }
 }
 
-/** "U5 L1 %", "U2 %", "u0": a number behind a bare voltage or current that is an order or a sequence. */
+/**
+ * "U5 L1 %", "U2 %", "u0": a number behind a bare voltage or current that is an order or a sequence. Numbers
+ * that count on are orders where those stand among them that supplies show most (5, 7, 11, 13; common practice, no
+ * source), as feeders are numbered too.
+ */
 function quantityByNumber(
   evidence: Evidence,
   said: ReadonlyMap<Sense, string>,
@@ -176,8 +180,9 @@ function quantityByNumber(
     const shown = `${number.symbol ?? ""}${number.digits}`;
     const others = evidence.numbers.filter((other) => other !== number && phaseOf(other.digits) !== undefined);
     const phaseElsewhere = evidence.phases.length + others.length > 0;
-    const orders = log.numbersInPlaceOf(evidence.text, number).filter((digits) => phaseOf(digits) === undefined);
-    if (orders.length >= 2 && (phaseElsewhere || percent || orders.some((order) => Number(order) >= 7))) {
+    const run = log.numbersInPlaceOf(evidence.text, number).map(Number);
+    const orders = percent ? [5, 7] : [5, 7, 11, 13];
+    if ((phaseElsewhere || percent) && orders.every((order) => run.includes(order))) {
       return { value: harmonic, why: `the columns ${shown} … count up like harmonic orders` };
     }
     if (phaseElsewhere && percent && number.symbol !== undefined && evidence.numbers.length === 1) {

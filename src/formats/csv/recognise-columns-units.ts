@@ -35,7 +35,7 @@ function canonical(unit: Unit): string {
 define("V", "km", "V v Vrms Veff Vac VAC");
 define("A", "km", "A Arms Aeff Aac AAC");
 define("Hz", "m", "Hz");
-define("W", "kMG", "W");
+define("W", "kmMG", "W");
 define("var", "kM", "var VAr Var VAR vAr");
 define("VA", "kM", "VA");
 for (const word of ["%", "pct", "percent", "prozent", "pourcent", "pour cent", "por ciento", "per cento", "per cent"]) {

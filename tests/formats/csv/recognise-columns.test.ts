@@ -230,10 +230,16 @@ describe("harmonics", () => {
   });
 
   it("need no phase in a single-phase log", () => {
-    expect(all(["U [V]", "U1 [%]", "U2 [%]", "U3 [%]", "U4 [%]", "U5 [%]"], { connection: "single" })).toEqual([
+    const orders = [1, 2, 3, 4, 5, 6, 7];
+    expect(all(["U [V]", ...orders.map((n) => `U${n} [%]`)], { connection: "single" })).toEqual([
       "voltage L1, mean, V",
-      ...[1, 2, 3, 4, 5].map((n) => `harmonic-voltage L1 order ${n}, mean, %`),
+      ...orders.map((n) => `harmonic-voltage L1 order ${n}, mean, %`),
     ]);
+  });
+
+  it("are not what numbered feeders in volts are taken for", () => {
+    const feeders = [1, 2, 3, 4, 5, 6, 7, 8].map((n) => `U${n} L1 [V]`);
+    expect(new Set(all(feeders).map((text) => text.slice(0, 17)))).toEqual(new Set(["unused: the numbe"]));
   });
 
   it("and distortion without voltage or current are the voltage's only where no column speaks of a current", () => {
