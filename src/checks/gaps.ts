@@ -8,7 +8,7 @@ import { counted, list, nameOf, percent } from "./common/wording.js";
 /** How many gaps are listed one by one; the count and the total always cover all. */
 const LISTED = 50;
 /** Distances looked at to learn how often a series has a value. */
-const DISTANCES = 1000;
+const DISTANCES = 200;
 
 interface Gaps {
   count: number;

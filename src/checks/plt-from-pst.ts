@@ -49,10 +49,13 @@ export const pltFromPst: Check = {
       const pst = loggedSeries(recording, "pst", plt.phase);
       if (pst === undefined || pst.axis.interval !== PST) return [];
       const habits = windows(plt.axis.interval).map((window) => compare(plt, pst, window));
-      const most = Math.max(...habits.map((h) => h.compared));
-      if (most === 0) return [];
-      const best = habits.filter((h) => 2 * h.compared >= most).reduce((a, b) => (agreement(b) > agreement(a) ? b : a));
-      return best.disagree === 0 ? [] : [finding(plt, best)];
+      const first = habits.find((h) => h.compared > 0);
+      if (first === undefined) return [];
+      const comparable = habits.filter((h) => 2 * h.compared >= first.compared);
+      const best = comparable.reduce((a, b) => (agreement(b) > agreement(a) ? b : a));
+      // Where none fits, chance agreements choose no habit.
+      const habit = agreement(best) < 0.5 ? first : best;
+      return habit.disagree === 0 ? [] : [finding(plt, habit)];
     });
   },
 };
