@@ -107,7 +107,7 @@ export const SIX_DIALECTS: readonly Dialect[] = [
     gzip: true,
     stamp: "epoch-ms",
     label: "end",
-    missing: ["n/d", ""],
+    missing: ["n/a", ""],
   },
   {
     ...PLAIN,
