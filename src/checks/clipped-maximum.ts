@@ -5,23 +5,21 @@ import { isoUtc } from "../recording/time.js";
 import type { Check } from "./check.js";
 import { nameOf, percent, withUnit } from "./common/wording.js";
 
-/** Rows that share the highest value, from which it may be the end of a range (common practice, no source). */
-const FEWEST = 5;
-/** Distinct values below the highest that together must occur less often than it. */
-const BELOW = 5;
+/** Distinct values below the highest that together must occur less often than it, which so stands in five rows at least. */
+const BELOW = 4;
 /** A value held by more than half of the rows is the ordinary one (a current of zero), no end of a range. */
 const MOST = 0.5;
 const WATCHED: readonly Quantity[] = ["voltage", "current"];
 
 /**
- * A highest value that piles up: at least five rows share it, and more than hold the next five lower values together.
+ * A highest value that piles up: more rows share it than hold the next four lower values together, five at least.
  * Towards its highest value an honest distribution thins out, however coarse its last digit, so the comparison with its
  * own neighbours keeps a log of whole volts from being accused. Looks at the logged maxima, else at the means.
  * Noted, not blocking: where it is so, the true values are higher, not unknown altogether.
  */
 export const clippedMaximum: Check = {
   id: "clipped-maximum",
-  title: "Highest value shared by five or more rows, more than hold the next five lower values together",
+  title: "Highest value in more rows than the next four lower values together, five at least",
   source: "common practice, no source",
   run({ recording }) {
     return recording.series.flatMap((series) => (WATCHED.includes(series.quantity) ? clipped(series) : []));
@@ -47,7 +45,7 @@ function clipped(series: LoggedSeries): Finding[] {
     if (top.length === BELOW + 1) lowest = (top[BELOW] as { value: number }).value;
   }
   const highest = top[0];
-  if (highest === undefined || top.length <= BELOW || highest.rows < FEWEST || highest.rows > MOST * of) return [];
+  if (highest === undefined || top.length <= BELOW || highest.rows > MOST * of) return [];
   const below = top.slice(1).reduce((sum, t) => sum + t.rows, 0);
   if (highest.rows <= below) return [];
   const at = isoUtc(axis.starts[highest.first] as number);

@@ -21,9 +21,9 @@ describe("clipped maximum", () => {
       severity: "note",
       quantities: ["current"],
       phases: ["L3"],
-      evidence: { value: limit, rows, of: 1008, share: rows / 1008, lowerValues: 5 },
+      evidence: { value: limit, rows, of: 1008, share: rows / 1008, lowerValues: 4 },
     });
-    const next = [...new Set(i3)].sort((a, b) => b - a).slice(1, 6);
+    const next = [...new Set(i3)].sort((a, b) => b - a).slice(1, 5);
     expect(finding.evidence.below).toBe(i3.filter((v) => next.includes(v)).length);
   });
 
@@ -39,17 +39,19 @@ describe("clipped maximum", () => {
     });
   });
 
-  it("needs five rows, and more than the next five lower values hold", () => {
+  it("needs five rows, and more than the next four lower values hold", () => {
     const topped = (rows: number, below: number) => {
       const week = soundWeek();
       const { values } = seriesIn(week, "current", "L1");
-      values.fill(90, 0, rows);
-      values.fill(89, rows, rows + below);
+      values.fill(95, 0, rows);
+      values.set([94, 93, 92], rows);
+      values.fill(91, rows + 3, rows + 3 + below);
       return run(clippedMaximum, week);
     };
-    expect(topped(4, 0)).toEqual([]);
-    expect(topped(10, 0)).toHaveLength(1);
-    expect(topped(10, 10)).toEqual([]);
+    expect(topped(4, 1)).toEqual([]);
+    expect(only(topped(5, 1)).evidence).toMatchObject({ value: 95, rows: 5, below: 4 });
+    expect(topped(10, 6)).toHaveLength(1);
+    expect(topped(10, 7)).toEqual([]);
   });
 
   it("takes the ordinary value of a quiet column for no limit", () => {

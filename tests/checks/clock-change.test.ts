@@ -45,6 +45,11 @@ describe("clock change", () => {
     expect(finding).toMatchObject({ id: "clock-change-overlap", evidence: { overlapAt: "2026-03-04T02:00:00Z" } });
     const shorter = withLedger(soundWeek(), { ...change(false), conflicts: conflicts(5) });
     expect(only(run(clockChange, shorter)).id).toBe("clock-change-not-seen");
+    const scattered = withLedger(soundWeek(), {
+      ...change(false),
+      conflicts: [startOf(CHANGE_ROW), startOf(CHANGE_ROW + 5)],
+    });
+    expect(only(run(clockChange, scattered)).id).toBe("clock-change-not-seen");
   });
 
   it("notes rows of the repeated hour that could not be placed", () => {

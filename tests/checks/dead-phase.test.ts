@@ -52,6 +52,8 @@ describe("dead phase", () => {
     for (const phase of ["L1", "L2", "L3", "L12", "L23", "L31"] as const)
       valuesIn(week, "voltage", phase).fill(0, 100, 200);
     expect(run(deadPhase, week)).toEqual([]);
+    for (const { quantity, values } of week.series) if (quantity === "voltage") values.fill(0.3);
+    expect(run(deadPhase, week)).toEqual([]);
   });
 
   it("finds none in a sound week", () => {

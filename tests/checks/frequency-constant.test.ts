@@ -44,11 +44,17 @@ describe("constant frequency", () => {
     });
     expect(held(5)).toEqual([]);
     expect(held(6, 0.01)).toEqual([]);
+    const minutes = (rows: number) => {
+      const values = Array.from({ length: 200 }, (_, i) => (i < rows ? 50.002 : 50 + (i % 9) / 1000));
+      return recordingOf([{ ...logged("frequency", "system", values, { interval: 60 * SECOND }), resolution: 0.001 }]);
+    };
+    expect(run(frequencyConstant, minutes(59))).toEqual([]);
+    expect(only(run(frequencyConstant, minutes(60))).evidence).toMatchObject({ timeS: 3600, values: 60 });
   });
 
   it("does not join equal values across a gap", () => {
-    const first = logged("frequency", "system", [50.001, 50.002, 50.002, 50.002, 50.002, 50.002, 50.003, 50.001]);
-    const starts = first.axis.starts.map((t, i) => (i < 4 ? t : t + 86_400 * SECOND));
+    const first = logged("frequency", "system", [50.001, ...Array(8).fill(50.002), 50.003]);
+    const starts = first.axis.starts.map((t, i) => (i < 5 ? t : t + 86_400 * SECOND));
     const series = { ...first, resolution: 0.001, axis: { ...first.axis, starts } };
     expect(run(frequencyConstant, recordingOf([series]))).toEqual([]);
   });

@@ -3,7 +3,7 @@ import { pltFromPst } from "../../src/checks/plt-from-pst.js";
 import type { LoggedSeries } from "../../src/recording/recording.js";
 import { HOUR } from "../../src/recording/time.js";
 import { logged } from "../support/series.js";
-import { only, recordingOf, run, soundWeek, valuesIn } from "./support.js";
+import { keepRows, only, recordingOf, run, soundWeek, valuesIn } from "./support.js";
 
 /** Two hours each of: twelve 1.0; one 2.0 and eleven 0; six 1.0 and six 0.5. Their Plt: 1, 0.8736, 0.8255. */
 const PST = [...Array(12).fill(1), 2, ...Array(11).fill(0), ...Array(6).fill(1), ...Array(6).fill(0.5)];
@@ -63,6 +63,11 @@ describe("Plt from Pst", () => {
     const week = withPlt([1, 0.2, 0.83]);
     valuesIn(week, "pst", "L1")[15] = Number.NaN;
     expect(run(pltFromPst, week)).toEqual([]);
+    const short = withPlt([1, 0.2, 0.83]);
+    const cut = keepRows(short, (i) => i !== 15);
+    expect(
+      run(pltFromPst, { ...cut, series: [cut.series[0] as LoggedSeries, short.series[1] as LoggedSeries] }),
+    ).toEqual([]);
     expect(run(pltFromPst, recordingOf([logged("plt", "L1", [1, 0.2], { interval: 2 * HOUR })]))).toEqual([]);
   });
 

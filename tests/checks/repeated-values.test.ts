@@ -74,6 +74,9 @@ describe("repeated values", () => {
     valuesIn(week, "voltage", "L1").fill(230);
     valuesIn(week, "voltage", "L2").fill(0);
     expect(run(repeatedValues, week)).toEqual([]);
+    const fine = soundWeek();
+    valuesIn(fine, "voltage", "L2").fill(0.4, 100, 150);
+    expect(run(repeatedValues, fine)).toEqual([]);
   });
 
   it("finds none in a sound week", () => {
