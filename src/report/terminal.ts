@@ -1,24 +1,14 @@
 import type { Assessment, Week } from "../rules/assessment.js";
 import { type LocalClock, localClock } from "./local-time.js";
 import { byRequirement, consecutiveWeeks, decidingWeek, type RequirementRows, requirementTitle } from "./rows.js";
-import {
-  allowedText,
-  foundText,
-  limitText,
-  placeText,
-  statement,
-  UNCONFIRMED_NOTE,
-  verdictWord,
-  weekText,
-  worstText,
-} from "./wording.js";
+import { limitText, placeText, statement, UNCONFIRMED_NOTE, verdictWord, weekText, worstText } from "./wording.js";
 import { DANGER_WORDS } from "./wording-page.js";
 
 const WIDTH = 100;
-const HEADER = ["requirement", "worst on", "limit", "may", "outside", "worst", "verdict"];
+const HEADER = ["requirement", "worst on", "limit", "outside", "worst", "verdict"];
 const GAP = "  ";
-/** The first column gives way where a line would get too long. */
-const NARROWEST = 14;
+/** The first column gives way and breaks its lines. */
+const NARROWEST = 16;
 
 /** The result for a terminal: dangers, the statement, the table of requirements, what was not assessed. 100 columns. */
 export function terminalText(assessment: Assessment): string {
@@ -58,8 +48,7 @@ function line({ title, worst, rows }: RequirementRows): string[] {
     title,
     placeText(worst),
     `${limitText(worst)}${mark}`,
-    allowedText(worst),
-    foundText(worst),
+    `${worst.outside} of ${worst.n}, ${worst.allowed} may`,
     worstText(worst),
     verdictWord(worst.verdict),
   ];
@@ -75,28 +64,28 @@ function weekLines(assessment: Assessment, clock: LocalClock): string[] {
 function align(table: readonly (readonly string[])[]): string[] {
   const widths = (table[0] ?? []).map((_, column) => Math.max(...table.map((row) => row[column]?.length ?? 0)));
   const rest = widths.slice(1).reduce((sum, width) => sum + width + GAP.length, 0);
-  widths[0] = Math.max(NARROWEST, Math.min(widths[0] ?? 0, WIDTH - rest));
-  return table.map((row) =>
-    row
-      .map((cell, i) => clip(cell, widths[i] ?? 0))
-      .join(GAP)
-      .trimEnd(),
-  );
+  const first = Math.max(NARROWEST, Math.min(widths[0] ?? 0, WIDTH - rest));
+  return table.flatMap(([title = "", ...cells]) => {
+    const [start = "", ...more] = broken(title, first);
+    const line = [start.padEnd(first), ...cells.map((cell, i) => cell.padEnd(widths[i + 1] ?? 0))].join(GAP);
+    return [line.trimEnd(), ...more.map((text) => `  ${text}`)];
+  });
 }
 
-function clip(cell: string, width: number): string {
-  return cell.length > width ? `${cell.slice(0, width - 1)}…` : cell.padEnd(width);
-}
-
-/** Breaks a text into lines of at most 100 columns, at spaces. */
 function wrap(text: string): string {
+  return broken(text, WIDTH).join("\n");
+}
+
+/** Lines of at most `width` characters, broken at spaces; from the second on two shorter, which leaves room for an indent. */
+function broken(text: string, width: number): string[] {
   const lines: string[] = [];
   let current = "";
   for (const word of text.split(" ")) {
-    if (current !== "" && current.length + 1 + word.length > WIDTH) {
+    const room = lines.length === 0 ? width : width - 2;
+    if (current !== "" && current.length + 1 + word.length > room) {
       lines.push(current);
       current = word;
     } else current = current === "" ? word : `${current} ${word}`;
   }
-  return [...lines, current].join("\n");
+  return [...lines, current];
 }

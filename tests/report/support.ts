@@ -32,6 +32,8 @@ export interface SampleOptions {
   readonly middayRise?: number;
   /** Indices of intervals left out of every series. */
   readonly gap?: readonly [number, number];
+  /** Indices of ten-minute intervals that carry a flag. */
+  readonly flagged?: readonly [number, number];
 }
 
 /** A village feeder with a photovoltaic rise at midday and a fifth harmonic in the evening, judged by the real judge. */
@@ -91,7 +93,7 @@ export async function sampleReport(options: SampleOptions = {}): Promise<Report>
   return { measurements, assessment: judge({ tool, ruleSet, recording, measurements, findings, setup }) };
 }
 
-function sampleMeasurements({ days = 7, orders = 25, middayRise = 24, gap }: SampleOptions): Measurements {
+function sampleMeasurements({ days = 7, orders = 25, middayRise = 24, gap, flagged }: SampleOptions): Measurements {
   const series: IntervalSeries[] = [];
   const add = (
     quantity: Quantity,
@@ -119,7 +121,7 @@ function sampleMeasurements({ days = 7, orders = 25, middayRise = 24, gap }: Sam
         min: values.map((v) => round(v - spread * noise.uniform())),
         max: values.map((v) => round(v + spread * noise.uniform())),
       }),
-      flagged: new Uint8Array(starts.length),
+      flagged: Uint8Array.from(kept, (i) => (flagged !== undefined && i >= flagged[0] && i < flagged[1] ? 1 : 0)),
       coverage: new Float64Array(starts.length).fill(1),
     });
   };

@@ -29,25 +29,48 @@ export interface ChartSection {
   readonly charts: readonly Chart[];
 }
 
-/** Equally long columns; a column of times on a grid is stored as whole steps. */
-export type Columns = Readonly<Record<string, Column>>;
-export type Column = readonly (number | string | null)[] | Grid;
+export type Value = number | string | null;
 
+/** Equally long columns, each in the form that takes least room in the page. */
+export type Columns = Readonly<Record<string, Column>>;
+export type Column = readonly Value[] | Grid | Runs;
+
+/** Numbers on a grid: start + step × k. */
 export interface Grid {
   readonly start: number;
   readonly step: number;
   readonly steps: readonly number[];
 }
 
-/** One object per row, as Vega wants its data. Self-contained: the report page carries this function as text. */
-export function rowsOf(columns: Columns): Record<string, number | string | null>[] {
-  const rows: Record<string, number | string | null>[] = [];
-  for (const [name, column] of Object.entries(columns)) {
-    const values = "steps" in column ? column.steps.map((k) => column.start + column.step * k) : column;
-    for (const [i, value] of values.entries()) {
-      rows[i] ??= {};
-      (rows[i] as Record<string, number | string | null>)[name] = value;
-    }
+/** Values that stay the same for a while, with how often each repeats. */
+export interface Runs {
+  readonly runs: readonly (readonly [Value, number])[];
+}
+
+export function runsOf(values: readonly Value[]): Runs {
+  const runs: [Value, number][] = [];
+  for (const value of values) {
+    const last = runs[runs.length - 1];
+    if (last !== undefined && last[0] === value) last[1]++;
+    else runs.push([value, 1]);
   }
+  return { runs };
+}
+
+/** A column written out. Self-contained, as is the next one: the report page carries the text of both. */
+export function valuesOf(column: Column): readonly Value[] {
+  if ("steps" in column) return column.steps.map((k) => column.start + column.step * k);
+  if ("runs" in column) return column.runs.flatMap(([value, count]) => new Array<Value>(count).fill(value));
+  return column;
+}
+
+/** One object per row, as Vega wants its data. */
+export function rowsOf(columns: Columns): Record<string, Value>[] {
+  const rows: Record<string, Value>[] = [];
+  for (const [name, column] of Object.entries(columns))
+    for (const [i, value] of valuesOf(column).entries()) {
+      rows[i] ??= {};
+      (rows[i] as Record<string, Value>)[name] = value;
+    }
   return rows;
 }

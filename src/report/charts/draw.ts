@@ -48,6 +48,7 @@ function useTextWidth(vega: object): void {
 export async function drawChart(chart: Chart, spec: Spec): Promise<string> {
   const vega = await import("vega");
   useTextWidth(vega);
+  vega.resetSVGDefIds();
   const view = new vega.View(vega.parse(withData(spec, chart)), { renderer: "none" });
   const svg = await view.toSVG();
   view.finalize();

@@ -1,4 +1,4 @@
-import type { Columns } from "./chart.js";
+import { type Columns, runsOf } from "./chart.js";
 import { phaseName } from "./style.js";
 import type { Subject, SubjectPhase } from "./subject.js";
 
@@ -26,11 +26,11 @@ export function profileData(subject: Subject): ProfileData {
     step,
     hasExtremes,
     columns: {
-      phase: points.phase,
+      phase: runsOf(points.phase),
       t: { start: (subject.start + offset) / 1000, step: (subject.interval * step) / 1000, steps: points.at },
       v: points.v,
       ...(hasExtremes && { low: points.low, high: points.high }),
-      out: points.out,
+      out: runsOf(points.out),
     },
     low: extreme(points, Math.min, Number.POSITIVE_INFINITY),
     high: extreme(points, Math.max, Number.NEGATIVE_INFINITY),

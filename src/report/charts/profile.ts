@@ -17,7 +17,6 @@ const NARROW = 420;
 export function profile(subject: Subject): Chart {
   const points = profileData(subject);
   const range = valueRange(subject.limits, points);
-  const offset = subject.clock.offset(subject.start);
   return {
     id: `${subject.id}-profile`,
     title: profileTitle(subject),
@@ -26,7 +25,7 @@ export function profile(subject: Subject): Chart {
     width: FULL_WIDTH,
     spec: specOf(subject, range, points.hasExtremes),
     data: { profile: points.columns, limits: limitLines(subject.limits, range) },
-    extent: [(subject.start + offset) / 1000, (subject.end + offset) / 1000],
+    extent: extentOf(subject),
     offset: offsetText(subject.clock, subject.start),
     unit: subject.unit,
     limit: subject.limits[0]?.limit ?? {},
@@ -34,6 +33,12 @@ export function profile(subject: Subject): Chart {
 }
 
 type Range = readonly [number, number];
+
+/** Start and end of the recording in milliseconds on the chart's clock. */
+function extentOf({ clock, start, end }: Subject): Range {
+  const offset = clock.offset(start);
+  return [(start + offset) / 1000, (end + offset) / 1000];
+}
 
 /** From the lowest to the highest value drawn, widened to the narrowest limits, so that the distance to them shows. */
 function valueRange(limits: readonly Row[], points: ProfileData): Range {
@@ -105,7 +110,7 @@ function timeAxis(subject: Subject, widthSignal: string): Record<string, unknown
     field: "t",
     type: "temporal",
     title: timeAxisTitle(subject),
-    scale: { type: "utc", domainRaw: { expr: "span" }, nice: false },
+    scale: { type: "utc", domain: extentOf(subject), domainRaw: { expr: "span" }, nice: false },
     axis: {
       tickCount: { expr: `max(2, floor(${widthSignal} / 105))` },
       labelExpr:

@@ -43,7 +43,9 @@ export function shareCurve(subject: Subject): Chart {
     limit: subject.limits[0]?.limit ?? {},
     data: {
       shares: {
-        phase: curves.flatMap(({ value }, k) => value.map(() => phaseName((subject.phases[k] as SubjectPhase).phase))),
+        phase: {
+          runs: curves.map(({ value }, k) => [phaseName((subject.phases[k] as SubjectPhase).phase), value.length]),
+        },
         x: curves.flatMap(({ value }) => value),
         share: curves.flatMap(({ share }) => share),
       },

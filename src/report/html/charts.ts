@@ -3,7 +3,7 @@ import { compileChart, drawChart } from "../charts/draw.js";
 import { decimalsOf } from "../numbers.js";
 import { HEADINGS } from "../wording-page.js";
 import { Html, html, jsonScript, unbroken } from "./html.js";
-import type { LiveChart } from "./live-charts.js";
+import type { LiveChart } from "./live/tools.js";
 
 /** Every chart as a static picture, with what its live view needs beside it. */
 export async function chartsSection(sections: readonly ChartSection[]): Promise<Html> {

@@ -1,8 +1,11 @@
-import { rowsOf } from "../charts/chart.js";
+import { rowsOf, valuesOf } from "../charts/chart.js";
 import { fixed, formatAgainstLimits, minus } from "../numbers.js";
 import { CHART_WORDS, HEADINGS } from "../wording-page.js";
 import { Html, html, inlineScript } from "./html.js";
-import { liveCharts } from "./live-charts.js";
+import { liveCharts } from "./live/live-charts.js";
+import { curveReader, timeReader } from "./live/readers.js";
+import { addSpan } from "./live/span.js";
+import { makeTip } from "./live/tip.js";
 import { STYLE } from "./style.js";
 
 export interface PageParts {
@@ -56,8 +59,10 @@ ${evidence}
 
 /** The page carries the text of these functions, so that they are checked and tested like all others. */
 function startScript(): string {
-  const functions = [minus, fixed, formatAgainstLimits, rowsOf, liveCharts].map(String).join("\n");
-  return `(() => {\n${functions}\nliveCharts({ vega, rowsOf, formatAgainstLimits, words: ${JSON.stringify(CHART_WORDS)} });\n})();`;
+  const tools = [rowsOf, valuesOf, formatAgainstLimits, timeReader, curveReader, addSpan, makeTip];
+  const functions = [minus, fixed, ...tools, liveCharts].map(String).join("\n");
+  const names = tools.map(({ name }) => name).join(", ");
+  return `(() => {\n${functions}\nliveCharts({ vega, words: ${JSON.stringify(CHART_WORDS)}, ${names} });\n})();`;
 }
 
 async function sha256Base64(text: string): Promise<string> {

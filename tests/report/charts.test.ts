@@ -1,0 +1,157 @@
+import { compile, type TopLevelSpec } from "vega-lite";
+import { describe, expect, it } from "vitest";
+import { rowsOf } from "../../src/report/charts/chart.js";
+import { compileChart, drawChart } from "../../src/report/charts/draw.js";
+import { chartSections } from "../../src/report/charts/index.js";
+import { profileData } from "../../src/report/charts/profile-data.js";
+import { busiestHours, outsideOf, subjectsOf } from "../../src/report/charts/subject.js";
+import { type Report, sampleReport } from "./support.js";
+
+const sample = await sampleReport();
+const chartsOf = ({ assessment, measurements }: Report) =>
+  chartSections(assessment, measurements).flatMap(({ charts }) => charts);
+const charts = chartsOf(sample);
+const chart = (id: string, from = charts) => {
+  const found = from.find((one) => one.id === id);
+  if (found === undefined) throw new RangeError(`no chart ${id}`);
+  return found;
+};
+
+describe("every chart", () => {
+  it("is there once: course, hours and shares of what was judged, the harmonics by order, the course of the frequency", () => {
+    const kinds = ["profile", "hours", "shares"];
+    const judged = ["voltage", "harmonic-voltage-5", "thd-voltage", "negative-sequence-unbalance", "plt"];
+    const expected = [
+      ...judged.flatMap((id) => kinds.map((kind) => `${id}-${kind}`)),
+      "harmonics-by-order",
+      "frequency-profile",
+    ];
+    expect(charts.map(({ id }) => id).sort()).toEqual(expected.sort());
+  });
+
+  it.each(charts.map((c) => [c.id, c] as const))("%s compiles without a warning and draws", async (_, one) => {
+    const heard: unknown[] = [];
+    const hear = (...words: unknown[]) => {
+      heard.push(words);
+      return logger;
+    };
+    const logger = { level: () => logger, error: hear, warn: hear, info: () => logger, debug: () => logger };
+    compile(one.spec as unknown as TopLevelSpec, { logger } as never);
+    expect(heard).toEqual([]);
+    const svg = await drawChart(one, await compileChart(one, true));
+    expect(svg).toMatch(/^<svg[^>]* viewBox=/);
+    expect(svg).not.toMatch(/NaN|undefined|Infinity/);
+    const words = svg.replace(/<[^>]*>/g, " ").replace(/\s+/g, " ");
+    expect(words).toContain(one.title.slice(0, 30).replaceAll("&", "&amp;"));
+  });
+
+  it("states data count, time base and the clause of its limit", () => {
+    for (const { id, note } of charts) {
+      expect(note, id).toMatch(/\d/);
+      expect(note, id).toMatch(id === "frequency-profile" ? /No limit judged/ : /EN 50160, 4\.2\./);
+    }
+    expect(chart("voltage-profile").note).toContain("10 min values, number of valid ones: L1 1008, L2 1008, L3 1008.");
+  });
+
+  it("gives its SVG ids of its own, as several stand in one page", async () => {
+    const drawn = await Promise.all(charts.map(async (one) => drawChart(one, await compileChart(one, false))));
+    const ids = drawn.flatMap((svg) => [...new Set([...svg.matchAll(/ id="([^"]+)"/g)].map((m) => m[1]))]);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(ids.length).toBeGreaterThan(0);
+  });
+});
+
+describe("findings in titles", () => {
+  it("count what the judge counted", () => {
+    const { assessment, measurements } = sample;
+    for (const subject of subjectsOf(assessment, measurements)) {
+      const [first] = subject.limits;
+      for (const phase of subject.phases) {
+        const row = assessment.weeks[0]?.requirements.find(
+          (r) => r.id === first?.id && r.phase === phase.phase && r.order === subject.order,
+        );
+        if (row === undefined) continue;
+        expect([outsideOf(phase), phase.counted.length], `${subject.id} ${phase.phase}`).toEqual([row.outside, row.n]);
+      }
+    }
+    const row = assessment.weeks[0]?.requirements.find((r) => r.id === "supply-voltage" && r.phase === "L2");
+    expect(chart("voltage-profile").title).toBe(
+      `L2 was above 253.0 V in ${row?.outside} of 1008 intervals, mostly between 12 h and 14 h`,
+    );
+  });
+
+  it("say how near it came where nothing lay outside", () => {
+    expect(chart("thd-voltage-profile").title).toMatch(/every value lay within the limit \(at most 8 %\); found .* %$/);
+  });
+
+  it("leave flagged intervals out where the requirement does, and count them where it does", async () => {
+    const { assessment, measurements } = await sampleReport({ flagged: [100, 200] });
+    const counted = Object.fromEntries(
+      subjectsOf(assessment, measurements).map(({ id, phases }) => [id, phases[0]?.counted.length]),
+    );
+    expect(counted).toMatchObject({ voltage: 1008, "thd-voltage": 908 });
+  });
+
+  it.each([
+    [{ 11: 7, 12: 9, 13: 9, 14: 7 }, [11, 15]],
+    [{ 23: 10, 0: 10 }, [23, 1]],
+    [{ 3: 1 }, [3, 4]],
+    [Object.fromEntries(Array.from({ length: 24 }, (_, h) => [h, 1])), undefined],
+    [{}, undefined],
+  ])("the busiest hours of %j are %j", (counts, hours) => {
+    const list = Array.from({ length: 24 }, (_, h) => (counts as Record<number, number>)[h] ?? 0);
+    expect(busiestHours(list)).toEqual(hours);
+  });
+});
+
+describe("profile data", () => {
+  it("break the line at a gap and draw no value there", async () => {
+    const { assessment, measurements } = await sampleReport({ gap: [300, 400] });
+    const subject = subjectsOf(assessment, measurements).find(({ id }) => id === "voltage");
+    const { columns } = profileData(subject as never);
+    const l1 = rowsOf(columns).filter(({ phase }) => phase === "L1");
+    expect(l1).toHaveLength(908 + 1);
+    expect(l1.filter(({ v }) => v === null)).toHaveLength(1);
+  });
+
+  it("of a long recording keep every extreme and mark each stretch with a value outside", async () => {
+    const { assessment, measurements } = await sampleReport({ days: 56 });
+    const subject = subjectsOf(assessment, measurements).find(({ id }) => id === "voltage");
+    const data = profileData(subject as never);
+    expect(data.step).toBe(4);
+    const highest = Math.max(...(subject?.phases.flatMap(({ series }) => [...(series.max as Float64Array)]) ?? []));
+    expect(data.high).toBe(highest);
+    const rows = rowsOf(data.columns).filter(({ phase }) => phase === "L2");
+    const l2 = subject?.phases.find(({ phase }) => phase === "L2");
+    const stretches = new Set(l2?.above.map((i) => Math.floor(i / 4)));
+    expect(rows.filter(({ out }) => out !== null)).toHaveLength(stretches.size);
+    expect(rows.length).toBe(8064 / 4);
+  });
+});
+
+it("the shares end at 100 % and cross the limit at the share found", () => {
+  const rows = rowsOf(chart("voltage-shares").data.shares as never).filter(({ phase }) => phase === "L2");
+  const row = sample.assessment.weeks[0]?.requirements.find((r) => r.id === "supply-voltage" && r.phase === "L2");
+  const within = rows.filter(({ x }) => (x as number) <= 253).at(-1)?.share as number;
+  expect(within).toBeCloseTo(100 * (1 - (row?.outside as number) / 1008), 2);
+  expect(rows.at(-1)?.share).toBe(100);
+});
+
+it("the day × hour map holds every value outside once", () => {
+  const cells = rowsOf(chart("voltage-hours").data.cells as never);
+  const row = sample.assessment.weeks[0]?.requirements.find((r) => r.id === "supply-voltage" && r.phase === "L2");
+  expect(cells).toHaveLength(7 * 24);
+  expect(cells.reduce((sum, { value }) => sum + (value as number), 0)).toBe(row?.outside);
+});
+
+it("the harmonics show the counted requirement's value beside each order's limit", () => {
+  const { data, title } = chart("harmonics-by-order");
+  const levels = rowsOf(data.levels as never);
+  const row = sample.assessment.weeks[0]?.requirements.find(
+    (r) => r.quantity === "harmonic-voltage" && r.order === 5 && r.phase === "L1",
+  );
+  expect(levels).toHaveLength(24 * 3);
+  expect(levels.find(({ order, phase }) => order === 5 && phase === "L1")?.value).toBe(row?.percentile.high);
+  expect(rowsOf(data.limits as never).find(({ order }) => order === 5)).toEqual({ order: 5, limit: 6 });
+  expect(title).toBe("Harmonic order 5 above the limit on L1");
+});

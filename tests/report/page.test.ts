@@ -1,0 +1,136 @@
+import { describe, expect, it } from "vitest";
+import type { Finding } from "../../src/recording/finding.js";
+import { chartSections } from "../../src/report/charts/index.js";
+import { escapeHtml, unbroken } from "../../src/report/html/html.js";
+import { htmlReport } from "../../src/report/html/index.js";
+import { placeText, statement } from "../../src/report/wording.js";
+import { DANGER_WORDS } from "../../src/report/wording-page.js";
+import { type Report, type SampleOptions, sampleReport } from "./support.js";
+
+const NO_VEGA = { vega: async () => "var vega;" };
+
+const FINDINGS: readonly Finding[] = [
+  {
+    id: "gaps",
+    severity: "note",
+    sentence: "Twelve intervals are missing on <Tuesday>.",
+    evidence: {},
+    quantities: [],
+    phases: [],
+  },
+  {
+    id: "open-neutral",
+    severity: "note",
+    sentence: "L1 rose to 271.3 V while L2 fell to 187.0 V.",
+    evidence: {},
+    quantities: ["voltage"],
+    phases: [],
+    danger: "open-neutral",
+  },
+];
+
+async function pageOf(options: SampleOptions = {}): Promise<Report & { page: string }> {
+  const report = await sampleReport(options);
+  const files = await htmlReport.render(report.assessment, report.measurements, NO_VEGA);
+  expect(files.map(({ path }) => path)).toEqual(["report.html"]);
+  return { ...report, page: String(files[0]?.content) };
+}
+
+const { page, assessment, measurements } = await pageOf({ findings: FINDINGS, rules: "en50160-2022-lv" });
+
+describe("report.html", () => {
+  it("has the statement before the requirements, those before what was not assessed, and that before the charts", () => {
+    const order = [
+      'id="statement"',
+      'id="requirements"',
+      'id="not-assessed"',
+      'id="charts"',
+      'id="recording"',
+      'id="files"',
+    ];
+    const places = order.map((id) => page.indexOf(id));
+    expect(places.every((place) => place > 0)).toBe(true);
+    expect([...places].sort((a, b) => a - b)).toEqual(places);
+    expect(page).toContain(`<h1>${escapeHtml(unbroken(statement(assessment).sentence))}</h1>`);
+  });
+
+  it("puts a danger before everything else, with the cautions", () => {
+    const danger = page.indexOf('class="danger"');
+    expect(danger).toBeGreaterThan(0);
+    expect(danger).toBeLessThan(page.indexOf('id="statement"'));
+    for (const caution of DANGER_WORDS.cautions) expect(page.indexOf(caution)).toBeGreaterThan(danger);
+  });
+
+  it("holds every row, every finding, every reason and every source", () => {
+    const rows = assessment.weeks.flatMap(({ requirements }) => requirements);
+    expect(rows.length).toBeGreaterThan(80);
+    for (const row of rows) expect(page).toContain(`data-row="${row.id} ${placeText(row)}"`);
+    for (const { sentence } of FINDINGS) expect(page).toContain(escapeHtml(sentence));
+    for (const { reason } of assessment.notAssessed) expect(page).toContain(escapeHtml(reason.sentence));
+    for (const { source, clause } of assessment.ruleSet.requirements) {
+      expect(page).toContain(escapeHtml(source));
+      expect(page).toContain(escapeHtml(clause));
+    }
+  });
+
+  it("holds every hash, the setup with its origins, the columns, and the program", () => {
+    const { ruleSet, sources, tool } = assessment;
+    for (const hash of [ruleSet.sha256, ...ruleSet.inherits.map((f) => f.sha256), ...sources.map((f) => f.sha256)])
+      expect(page).toContain(hash);
+    expect(page).toMatch(/Nominal frequency<\/td><td>50 Hz<\/td><td><b>assumed<\/b>/);
+    expect(page).toMatch(/Battery<\/td><td><b>not used<\/b><\/td><td>no word for a quantity/);
+    expect(page).toContain(`Made by ${tool.name} ${tool.version}.`);
+  });
+
+  it("marks every unconfirmed value where it is used and where its source stands, and says what that means", () => {
+    const unconfirmed = assessment.weeks
+      .flatMap(({ requirements }) => requirements)
+      .filter(({ confirmed }) => !confirmed);
+    expect(unconfirmed.length).toBeGreaterThan(0);
+    const marked =
+      page.match(/<tr data-row[\s\S]*?<\/tr>/g)?.filter((row) => row.includes('class="unconfirmed"')) ?? [];
+    expect(marked).toHaveLength(unconfirmed.length);
+    expect(page).toContain("no public document at hand confirms this limit");
+  });
+
+  it("has each chart as a static picture, its title and note, before any script runs", () => {
+    const charts = chartSections(assessment, measurements).flatMap((section) => section.charts);
+    for (const { id, title, note } of charts) {
+      const figure = page.slice(page.indexOf(`id="chart-${id}"`)).split("</figure>")[0] as string;
+      expect(figure).toContain("<svg");
+      expect(figure).toContain(escapeHtml(unbroken(title)));
+      expect(figure).toContain(escapeHtml(unbroken(note)));
+    }
+    expect(page.match(/<figure/g)).toHaveLength(charts.length);
+  });
+
+  it("lets nothing be fetched and runs only its own script, named by hash", () => {
+    const policy = /Content-Security-Policy" content="([^"]+)"/.exec(page)?.[1] ?? "";
+    expect(policy).toMatch(/^default-src &#39;none&#39;/);
+    expect(policy).toMatch(/script-src &#39;sha256-[A-Za-z0-9+/]{43}=&#39; &#39;unsafe-eval&#39;;/);
+    expect(page.match(/<script>/g)).toHaveLength(1);
+    expect(page).not.toMatch(/ (src|href)="(?!#)/);
+  });
+
+  it("is the same, byte for byte, when made again", async () => {
+    const again = await pageOf({ findings: FINDINGS, rules: "en50160-2022-lv" });
+    expect(again.page === page).toBe(true);
+  });
+});
+
+it("several weeks stand in one table with a verdict each, and each with its own requirements", async () => {
+  const weeks = await pageOf({ days: 15 });
+  const table = /id="weeks"[\s\S]*?<\/table>/.exec(weeks.page)?.[0] ?? "";
+  expect(table.match(/class="verdict/g)?.length).toBe(weeks.assessment.weeks.length);
+  expect(weeks.assessment.weeks.length).toBeGreaterThan(2);
+  expect(table).toContain("rest, less than a week");
+  const rows = weeks.assessment.weeks.flatMap(({ requirements }) => requirements);
+  expect(weeks.page.match(/data-row="/g)).toHaveLength(rows.length);
+});
+
+it("a recording with nothing to judge still gives a page that says so", async () => {
+  const { assessment: a, measurements: m } = await sampleReport();
+  const empty = { ...a, verdict: "not-assessed" as const, weeks: [], summary: [] };
+  const [file] = await htmlReport.render(empty, { ...m, series: [] }, NO_VEGA);
+  expect(String(file?.content)).toContain("nothing could be judged");
+});
