@@ -1,8 +1,8 @@
 import type { Finding } from "../recording/finding.js";
 import type { Ledger, Recording, TimeAxis } from "../recording/recording.js";
-import { type Duration, durationText, HOUR, type Instant, isoUtc, MINUTE, SECOND } from "../recording/time.js";
+import { type Duration, HOUR, type Instant, isoUtc, MINUTE, SECOND } from "../recording/time.js";
 import type { Check, CheckInput } from "./check.js";
-import { counted } from "./common/wording.js";
+import { counted, span } from "./common/wording.js";
 
 /** How far from the change of the clock its traces may lie: the local hour that is missing or repeated, and one more. */
 const NEAR: Duration = 2 * HOUR;
@@ -47,7 +47,7 @@ function atChange(change: Ledger["clockChanges"][number], { recording }: CheckIn
   const { zone } = recording.ledger.timeBase;
   const length = Math.abs(change.by);
   const evidence = { at: isoUtc(change.at), byS: change.by / SECOND, zone };
-  const what = `the clocks of ${zone} changed by ${change.by < 0 ? "−" : "+"}${durationText(length)} at ${evidence.at}`;
+  const what = `the clocks of ${zone} changed by ${change.by < 0 ? "−" : "+"}${span(length)} at ${evidence.at}`;
   const advice = `if the recorder's clock does not follow ${zone}, give its own zone with --zone, a fixed offset such as +01:00 for a clock that stays on winter time`;
   const near = (t: Instant) => Math.abs(t - change.at) <= NEAR;
 
@@ -57,7 +57,7 @@ function atChange(change: Ledger["clockChanges"][number], { recording }: CheckIn
       {
         id: "clock-change-gap",
         severity: "note",
-        sentence: `The log has a gap of ${durationText(length)} at ${isoUtc(gap)}, and ${what}; most likely the recorder's clock did not change and times on one side are off by as much, unless it was really without supply for just that time; ${advice}.`,
+        sentence: `The log has a gap of ${span(length)} at ${isoUtc(gap)}, and ${what}; most likely the recorder's clock did not change and times on one side are off by as much, unless it was really without supply for just that time; ${advice}.`,
         evidence: { ...evidence, gapAt: isoUtc(gap) },
         quantities: [],
         phases: [],
@@ -70,7 +70,7 @@ function atChange(change: Ledger["clockChanges"][number], { recording }: CheckIn
       {
         id: "clock-change-overlap",
         severity: "note",
-        sentence: `From ${isoUtc(overlap)} the log holds ${durationText(length)} twice with different values, and ${what}; most likely the recorder's clock changed at another time or not at all, unless files of two recorders were mixed; ${advice}.`,
+        sentence: `From ${isoUtc(overlap)} the log holds ${span(length)} twice with different values, and ${what}; most likely the recorder's clock changed at another time or not at all, unless files of two recorders were mixed; ${advice}.`,
         evidence: { ...evidence, overlapAt: isoUtc(overlap) },
         quantities: [],
         phases: [],

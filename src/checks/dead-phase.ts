@@ -1,10 +1,10 @@
 import type { Finding } from "../recording/finding.js";
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase } from "../recording/quantity.js";
-import { durationText, HOUR, isoUtc, SECOND } from "../recording/time.js";
+import { HOUR, isoUtc, SECOND } from "../recording/time.js";
 import type { Check, CheckInput } from "./check.js";
 import { alignedValues, loggedSeries } from "./common/series.js";
 import { declaredOn, VOLTAGE_QUANTITIES, voltageLevels } from "./common/voltage.js";
-import { capital, figure, LICENSED, nameOf, percent } from "./common/wording.js";
+import { capital, figure, LICENSED, nameOf, percent, span } from "./common/wording.js";
 
 /** Below this share of the declared voltage a phase is dead: EN 50160 calls a supply below 5 % interrupted. */
 const DEAD = 0.05;
@@ -77,7 +77,7 @@ function lost(phase: Phase, group: readonly Phase[], { recording, setup }: Check
       id: "lost-phase",
       severity: "note",
       sentence: capital(
-        `${nameOf("voltage", phase)} lies below ${figure(DEAD * declared)} V for ${durationText(time)} (${rows} of ${values.length} rows), first at ${isoUtc(first)}, while another phase has voltage; ${cause}; find out which, and ${LICENSED}.`,
+        `${nameOf("voltage", phase)} lies below ${figure(DEAD * declared)} V for ${span(time)} (${rows} of ${values.length} rows), first at ${isoUtc(first)}, while another phase has voltage; ${cause}; find out which, and ${LICENSED}.`,
       ),
       evidence: {
         phase,

@@ -1,9 +1,9 @@
 import type { Finding } from "../recording/finding.js";
 import type { LoggedSeries } from "../recording/recording.js";
-import { DAY, type Duration, durationText, HOUR, type Instant, isoUtc, SECOND } from "../recording/time.js";
+import { DAY, type Duration, HOUR, type Instant, isoUtc, SECOND } from "../recording/time.js";
 import type { Check } from "./check.js";
 import { resolutionOf } from "./common/series.js";
-import { counted, figure } from "./common/wording.js";
+import { counted, figure, span } from "./common/wording.js";
 
 /** Coarsest written digit with which a frequency that never changes in a day is no accident of rounding, Hz. */
 const RESOLUTION_WHOLE = 0.01;
@@ -91,7 +91,7 @@ function constantHour({ values, time, from, value }: Run): Finding[] {
     {
       id: "frequency-constant-hour",
       severity: "note",
-      sentence: `The power frequency is ${figure(value)} Hz to the last digit for ${durationText(time)} (${values} values) from ${isoUtc(from)}; a grid never stands still that long, so the recorder may have held its last value or an inverter may have fed the point; look at what else was logged then.`,
+      sentence: `The power frequency is ${figure(value)} Hz to the last digit for ${span(time)} (${values} values) from ${isoUtc(from)}; a grid never stands still that long, so the recorder may have held its last value or an inverter may have fed the point; look at what else was logged then.`,
       evidence: { value, timeS: time / SECOND, values, from: isoUtc(from) },
       quantities: ["frequency"],
       phases: [],

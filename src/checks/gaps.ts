@@ -1,9 +1,9 @@
 import type { Finding } from "../recording/finding.js";
 import type { Phase, Quantity } from "../recording/quantity.js";
 import type { LoggedSeries, Recording } from "../recording/recording.js";
-import { type Duration, durationText, HOUR, type Instant, isoUtc, SECOND } from "../recording/time.js";
+import { type Duration, HOUR, type Instant, isoUtc, SECOND } from "../recording/time.js";
 import type { Check } from "./check.js";
-import { counted, list, nameOf, percent } from "./common/wording.js";
+import { counted, list, nameOf, percent, span } from "./common/wording.js";
 
 /** How many gaps are listed one by one; the count and the total always cover all. */
 const LISTED = 50;
@@ -54,7 +54,7 @@ export const gaps: Check = {
       return {
         id: "gaps",
         severity: "note",
-        sentence: `The log has ${counted(worst.count, "gap")} in ${names}${where}: ${durationText(worst.total)} of ${durationText(length)} without values (${percent(share)}), the longest ${durationText(worst.longest)} from ${isoUtc(worst.longestFrom)}; the recorder may have been without supply, switched off or read out with parts left out; nothing was filled in, so look for the missing part in the recorder or record again if the verdict is undecided.`,
+        sentence: `The log has ${counted(worst.count, "gap")} in ${names}${where}: ${span(worst.total)} of ${span(length)} without values (${percent(share)}), the longest ${span(worst.longest)} from ${isoUtc(worst.longestFrom)}; the recorder may have been without supply, switched off or read out with parts left out; nothing was filled in, so look for the missing part in the recorder or record again if the verdict is undecided.`,
         evidence: {
           quantities,
           series: affected,

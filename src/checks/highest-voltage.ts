@@ -1,11 +1,11 @@
 import type { Finding } from "../recording/finding.js";
 import type { Phase } from "../recording/quantity.js";
 import type { LoggedSeries } from "../recording/recording.js";
-import { type Duration, durationText, type Instant, isoUtc, SECOND } from "../recording/time.js";
+import { type Duration, type Instant, isoUtc, SECOND } from "../recording/time.js";
 import type { Check } from "./check.js";
 import { loggedSeries } from "./common/series.js";
 import { judgedPhases } from "./common/voltage.js";
-import { counted, figure, LICENSED, list, percent } from "./common/wording.js";
+import { counted, figure, LICENSED, list, percent, span } from "./common/wording.js";
 
 /** Share of the declared voltage above which equipment is in danger (common practice, no source). */
 const DANGEROUS = 1.15;
@@ -82,7 +82,7 @@ function finding(found: readonly High[], declared: number): Finding {
   return {
     id: "highest-voltage",
     severity: "note",
-    sentence: `The voltage of ${list(phases)} lies above 115 % of the declared ${figure(declared)} V in ${counted(rows, "row")}, at most ${figure(highest)} V (${percent(highest / declared)}) on ${phase} at ${isoUtc(at)} and for ${durationText(longest)} on end; if the declared voltage and the connection are right this can destroy equipment and start fires, so disconnect sensitive equipment, call the network operator at once and ${LICENSED}.`,
+    sentence: `The voltage of ${list(phases)} lies above 115 % of the declared ${figure(declared)} V in ${counted(rows, "row")}, at most ${figure(highest)} V (${percent(highest / declared)}) on ${phase} at ${isoUtc(at)} and for ${span(longest)} on end; if the declared voltage and the connection are right this can destroy equipment and start fires, so disconnect sensitive equipment, call the network operator at once and ${LICENSED}.`,
     evidence: {
       phases,
       rows,

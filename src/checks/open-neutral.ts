@@ -1,11 +1,11 @@
 import type { Finding } from "../recording/finding.js";
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE } from "../recording/quantity.js";
-import { type Duration, durationText, HOUR, type Instant, isoUtc, MINUTE, SECOND } from "../recording/time.js";
+import { type Duration, HOUR, type Instant, isoUtc, MINUTE, SECOND } from "../recording/time.js";
 import type { Check, CheckInput } from "./check.js";
 import { alignedValues, loggedSeries } from "./common/series.js";
 import { starPoint } from "./common/star-point.js";
 import { voltageLevels } from "./common/voltage.js";
-import { counted, figure, LICENSED, rough } from "./common/wording.js";
+import { counted, figure, LICENSED, rough, span } from "./common/wording.js";
 
 /** Screening, as shares of the declared voltage: spread of the voltages to neutral while those between phases agree. */
 const NEUTRAL_SPREAD = 0.08;
@@ -146,7 +146,7 @@ function finding(s: Screened, { time, declared, confirmable, urgent, strong }: S
   const zero = Math.sqrt(s.zero / s.rows);
   const ratio = Math.sqrt(s.zero / s.negative);
   const danger = urgent || strong;
-  const seen = `For ${durationText(time)} (${counted(s.rows, "row")}) the voltages to neutral lie more than 8 % of ${figure(declared)} V apart, most at ${isoUtc(s.at)} with L1 ${figure(s.voltages[0])} V, L2 ${figure(s.voltages[1])} V and L3 ${figure(s.voltages[2])} V`;
+  const seen = `For ${span(time)} (${counted(s.rows, "row")}) the voltages to neutral lie more than 8 % of ${figure(declared)} V apart, most at ${isoUtc(s.at)} with L1 ${figure(s.voltages[0])} V, L2 ${figure(s.voltages[1])} V and L3 ${figure(s.voltages[2])} V`;
   const meanwhile = confirmable
     ? `while the voltages between the phases agree within 2 % (zero-sequence voltage ${rough(zero)} V, ${rough(ratio)} times the negative-sequence voltage)`
     : "some phases rising while others fall; no voltages between the phases were logged, so the cause cannot be confirmed";

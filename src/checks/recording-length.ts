@@ -1,6 +1,6 @@
-import { durationText, SECOND, WEEK } from "../recording/time.js";
+import { SECOND, WEEK } from "../recording/time.js";
 import type { Check } from "./check.js";
-import { percent } from "./common/wording.js";
+import { percent, span } from "./common/wording.js";
 
 /** A recording shorter than the week over which EN 50160 counts. */
 export const recordingLength: Check = {
@@ -14,7 +14,7 @@ export const recordingLength: Check = {
       {
         id: "recording-length",
         severity: "note",
-        sentence: `The recording is ${durationText(length)} long, ${percent(length / WEEK)} of the week over which the standard counts; the missing time may hide excesses or dilute those found, so record seven days without a break.`,
+        sentence: `The recording is ${span(length)} long, ${percent(length / WEEK)} of the week over which the standard counts; the missing time may hide excesses or dilute those found, so record seven days without a break.`,
         evidence: { lengthS: length / SECOND, weekS: WEEK / SECOND, share: length / WEEK },
         quantities: [],
         phases: [],

@@ -1,10 +1,10 @@
 import type { Finding } from "../recording/finding.js";
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase, type Quantity } from "../recording/quantity.js";
 import type { LoggedSeries } from "../recording/recording.js";
-import { DAY, durationText, isoUtc, SECOND } from "../recording/time.js";
+import { DAY, isoUtc, SECOND } from "../recording/time.js";
 import type { Check } from "./check.js";
 import { declaredOn } from "./common/voltage.js";
-import { counted, nameOf, percent, withUnit } from "./common/wording.js";
+import { counted, nameOf, percent, span, withUnit } from "./common/wording.js";
 
 /** Runs up to this length never count (common practice, no source). */
 const ORDINARY = 6;
@@ -121,7 +121,7 @@ function finding(
   return {
     id: "repeated-values",
     severity: blocks ? "blocks" : "note",
-    sentence: `The ${nameOf(quantity, phase)} repeats one value to the last digit in ${counted(runs, "run")} of rows (${rows} of ${of} rows, ${percent(share)}), the longest ${longest} rows (${durationText(longest * axis.interval)}) of ${withUnit(quantity, value)} from ${isoUtc(from)}; the recorder may have held its last value or gaps were filled, unless a regulated supply feeds the point; ${consequence}.`,
+    sentence: `The ${nameOf(quantity, phase)} repeats one value to the last digit in ${counted(runs, "run")} of rows (${rows} of ${of} rows, ${percent(share)}), the longest ${longest} rows (${span(longest * axis.interval)}) of ${withUnit(quantity, value)} from ${isoUtc(from)}; the recorder may have held its last value or gaps were filled, unless a regulated supply feeds the point; ${consequence}.`,
     evidence: {
       quantity,
       phase,

@@ -1,6 +1,7 @@
 import type { Finding } from "../recording/finding.js";
-import { durationText, SECOND } from "../recording/time.js";
+import { SECOND } from "../recording/time.js";
 import type { Check } from "./check.js";
+import { span } from "./common/wording.js";
 
 /** Facts about the stamps that neither the log nor the setup states. Counts over whole weeks hardly depend on them. */
 export const timeBase: Check = {
@@ -15,7 +16,7 @@ export const timeBase: Check = {
       found.push({
         id: "interval-label-assumed",
         severity: "note",
-        sentence: `The log does not say which end of its intervals the stamps mark; the ${intervalLabel} was assumed, so every time in this report may be off by one interval (${durationText(interval)}); give intervalLabel in the setup if you know it.`,
+        sentence: `The log does not say which end of its intervals the stamps mark; the ${intervalLabel} was assumed, so every time in this report may be off by one interval (${span(interval)}); give intervalLabel in the setup if you know it.`,
         evidence: { assumed: intervalLabel, intervalS: interval / SECOND },
         quantities: [],
         phases: [],

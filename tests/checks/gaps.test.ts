@@ -24,7 +24,7 @@ describe("gaps", () => {
       spans: ["2026-03-02T05:00:00Z/2026-03-02T05:10:00Z", "2026-03-02T16:40:00Z/2026-03-02T18:40:00Z"],
     });
     expect(finding.sentence).toContain(
-      "130 min of 1 week without values (1.29 %), the longest 2 h from 2026-03-02T16:40:00Z",
+      "2 h 10 min of 7 d without values (1.29 %), the longest 2 h from 2026-03-02T16:40:00Z",
     );
   });
 

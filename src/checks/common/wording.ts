@@ -1,4 +1,5 @@
 import { type Phase, QUANTITIES, type Quantity } from "../../recording/quantity.js";
+import { DAY, type Duration, HOUR, MINUTE, SECOND } from "../../recording/time.js";
 
 /** Five significant digits without trailing zeros: 253.04 stays 253.04, 20814.37 becomes 20814. */
 export function figure(value: number): string {
@@ -13,6 +14,24 @@ export function rough(value: number): string {
 /** "1.29 %": a share of 0…1 with three significant digits. */
 export function percent(share: number): string {
   return `${rough(100 * share)} %`;
+}
+
+/** "7 d 8 h", "2 h 20 min", "0.2 s": a length of time in its two largest units. */
+export function span(length: Duration): string {
+  if (length < SECOND) return `${figure(length / SECOND)} s`;
+  const units = [
+    [DAY, "d"],
+    [HOUR, "h"],
+    [MINUTE, "min"],
+    [SECOND, "s"],
+  ] as const;
+  let rest = length;
+  const parts = units.flatMap(([unit, name]) => {
+    const n = Math.floor(rest / unit);
+    rest -= n * unit;
+    return n === 0 ? [] : [`${n} ${name}`];
+  });
+  return parts.slice(0, 2).join(" ");
 }
 
 /** "1 row", "3 rows". */
