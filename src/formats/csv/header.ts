@@ -3,7 +3,7 @@ import type { ClassifiedHead } from "./stamp-columns.js";
 
 /** The rows above the data: names of the columns, in one or two rows, perhaps a row of units. */
 export interface Header {
-  /** By column, 0-based; "" where there is none. */
+  /** By column, 0-based; "" where one has no name. As many as the header has cells, if there is one. */
   readonly names: readonly string[];
   readonly units: readonly (string | undefined)[];
   /** The records that make up the header, for a log that repeats them. */
@@ -26,7 +26,9 @@ const TIME_FORM =
 export function readHeader(head: ClassifiedHead, first: number, columns: number, stamps: readonly number[]): Header {
   const texts = (r: number) =>
     Array.from({ length: width(head.records[r] as HeadRecord) }, (_, c) =>
-      cellText(head.bytes, head.records[r] as HeadRecord, c),
+      cellText(head.bytes, head.records[r] as HeadRecord, c)
+        .replace(/[\s\p{C}]+/gu, " ")
+        .trim(),
     );
   const named = (r: number) => r >= 0 && isNames(texts(r), columns);
 
@@ -43,8 +45,8 @@ export function readHeader(head: ClassifiedHead, first: number, columns: number,
   }
   while (names.length > columns && names.at(-1) === "") names.pop();
   return {
-    names: Array.from({ length: Math.max(columns, names.length) }, (_, c) => names[c] ?? ""),
-    units: units.map((unit) => (unit === "" ? undefined : unit)),
+    names,
+    units: units.map((unit) => unit.replace(/^[[(]\s*|\s*[\])]$/g, "") || undefined),
     records: head.records.slice(top, first),
     preamble: lines(head, top),
   };

@@ -14,7 +14,7 @@ export const JITTER = 0.01;
 /**
  * The interval of a log: a usual length around which most distances between successive starts scatter by no more than
  * twice the jitter and which they keep on average; else the most frequent distance, if it makes up half of all, or a
- * tenth while nearly all others are whole multiples of it. Undefined where there is no such distance.
+ * quarter while nearly all others are whole multiples of it. Undefined where there is no such distance.
  * @param starts strictly increasing.
  */
 export function intervalOf(starts: Float64Array): Duration | undefined {
@@ -29,7 +29,7 @@ export function intervalOf(starts: Float64Array): Duration | undefined {
   const [distance, count] = mostFrequent(sorted);
   if (distance < SHORTEST || distance > DAY) return undefined;
   const multiples = distances.filter((d) => d % distance === 0).length;
-  return count >= n / 2 || (count >= n / 10 && multiples >= 0.9 * n) ? distance : undefined;
+  return count >= n / 2 || (count >= Math.max(3, n / 4) && multiples >= 0.9 * n) ? distance : undefined;
 }
 
 function keeps(distances: Float64Array, interval: Duration): boolean {

@@ -34,14 +34,23 @@ export interface Layout {
   readonly dataOffset: number;
   readonly dataLine: number;
   readonly header: Header;
-  /** Fewest characters in the last cell of the rows seen: a shorter one at the very end was cut off. */
-  readonly shortestLastCell: number;
+  /** What the last cell of the rows has in common, to know one that was cut off. */
+  readonly lastCell: LastCell;
+}
+
+export interface LastCell {
+  /** Fewest characters before the decimal mark. */
+  readonly leastWhole: number;
+  /** Characters behind it, where all cells have the same number. */
+  readonly places: number | undefined;
 }
 
 const DELIMITERS = [";", "\t", "|", ","].map((d) => d.charCodeAt(0));
 const COMMA = 44;
 const CELL_LIMIT = 40_000;
 const SAMPLES = 200;
+/** Had zeros at the end of a number been left out, one of so many rows would most likely show it. */
+const ENOUGH_ROWS = 20;
 
 /**
  * Finds delimiter, decimal mark, header, stamps and the first row, by evidence.
@@ -83,8 +92,9 @@ export function findLayout(file: string, bytes: Uint8Array, complete: boolean, s
     dataOffset: dataRecord.from,
     dataLine: dataRecord.line,
     header,
-    shortestLastCell: Math.min(
-      ...rows.slice(0, -1).map((r) => cellText(bytes, records[r] as HeadRecord, leastColumns - 1).length),
+    lastCell: lastCell(
+      rows.slice(0, -1).map((r) => cellText(bytes, records[r] as HeadRecord, leastColumns - 1)),
+      decimal,
     ),
   };
 }
@@ -137,6 +147,26 @@ function firstRow(head: ClassifiedHead, found: FoundStamps, columns: number): nu
     if (above.length !== columns || numbers < columns / 2 || digits < 4) break;
   }
   return first;
+}
+
+function lastCell(texts: readonly string[], decimal: DecimalMark | undefined): LastCell {
+  const parts = texts.map((text) => cellParts(text, decimal));
+  const places = new Set(parts.map((part) => part.places));
+  return {
+    leastWhole: Math.min(...parts.map((part) => part.whole)),
+    places: places.size === 1 && parts.length >= ENOUGH_ROWS ? parts[0]?.places : undefined,
+  };
+}
+
+/** Whether a last cell can have lost characters at its end. */
+export function isShorter(text: string, { leastWhole, places }: LastCell, decimal: DecimalMark | undefined): boolean {
+  const part = cellParts(text, decimal);
+  return part.whole < leastWhole || (places !== undefined && part.places < places);
+}
+
+function cellParts(text: string, decimal: DecimalMark | undefined): { whole: number; places: number } {
+  const mark = decimal === undefined ? -1 : text.indexOf(decimal);
+  return mark < 0 ? { whole: text.length, places: 0 } : { whole: mark, places: text.length - mark - 1 };
 }
 
 function* numbersIn(

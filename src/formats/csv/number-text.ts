@@ -30,10 +30,14 @@ export function looksNumeric(text: string): boolean {
   return text.length <= LONGEST && NUMBER_LIKE.test(text.trim().replace("\u2212", "-"));
 }
 
-/** The number with a decimal point and without groups ("1.234,5" → "1234.5"); undefined if the text is no number. */
-export function plainNumber(text: string, decimal: DecimalMark): string | undefined {
+/**
+ * The number with a decimal point and without groups ("1.234,5" → "1234.5"); undefined if the text is no number.
+ * Where the decimal mark is not known, neither point nor comma may stand in it.
+ */
+export function plainNumber(text: string, decimal: DecimalMark | undefined): string | undefined {
   if (text.length > LONGEST) return undefined;
   let plain = text.trim().replace("\u2212", "-");
+  if (decimal === undefined && /[.,]/.test(plain)) return undefined;
   const [groups, , groupMark] = GROUPED.exec(plain) ?? [];
   if (groups !== undefined && groupMark !== undefined && groupMark !== decimal) {
     plain = groups.replaceAll(groupMark, "") + plain.slice(groups.length);

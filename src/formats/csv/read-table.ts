@@ -5,8 +5,9 @@ import type { ColumnReading } from "../../recording/recording.js";
 import type { GivenSetup } from "../../recording/setup.js";
 import { findLayout, type Layout, stampIndexes } from "./layout.js";
 import { type ColumnText, type RecognisedColumn, recogniseColumns } from "./recognise-columns.js";
-import { CR, cellText, type HeadRecord, LF, lineEnds, splitRecord, width } from "./records.js";
+import { LF, shown } from "./records.js";
 import { DATE, DATE_AND_TIME, FLAG, NUMBER, NUMERIC_STAMP, type RowForm, SKIP, TIME } from "./row-form.js";
+import { headerTexts, RowLoop } from "./row-loop.js";
 import { RowReader } from "./row-reader.js";
 import { numberColumn, RowStore } from "./row-store.js";
 import { openText, type TextSource } from "./text-source.js";
@@ -34,7 +35,6 @@ export function columnsKey({ columns }: Table): string {
 }
 
 const HEAD = 256 * 1024;
-const LONGEST_ROW = 4 * 1024 * 1024;
 const MOST_ROWS_AT_FIRST = 1_000_000;
 
 /**
@@ -48,13 +48,21 @@ export async function readTable(
   progress?: Progress,
 ): Promise<Table> {
   const source = await openText(file, progress);
+  try {
+    return await readFrom(source, file, setup, oneOfSeveral);
+  } finally {
+    await source.blocks.return(undefined);
+  }
+}
+
+async function readFrom(source: TextSource, file: LogFile, setup: GivenSetup, oneOfSeveral: boolean): Promise<Table> {
   const { bytes, length, complete } = await readHead(source);
   const head = bytes.subarray(0, length);
   const layout = findLayout(file.name, head, complete, setup);
   const given = layout.texts.filter(({ position }) => !isTime(layout, position));
   const recognised = recogniseColumns(file.name, given, oneOfSeveral ? setupFor(given, setup) : setup);
   if (recognised.every(({ meaning }) => meaning === undefined)) {
-    const names = given.map(({ header }) => `"${header}"`).slice(0, 5);
+    const names = given.map(({ header }) => shown(header)).slice(0, 5);
     const what = `none of its columns was understood (${names.join(", ")}${given.length > 5 ? " …" : ""}): say in the setup, under columns:, what they hold`;
     throw new LogError(file.name, undefined, what);
   }
@@ -63,7 +71,7 @@ export async function readTable(
   const capacity = Math.ceil(Math.min(MOST_ROWS_AT_FIRST, (1.05 * source.estimatedSize) / bytesPerRow + 16));
   const store = new RowStore(columns.length, capacity);
   const reader = new RowReader(form, store, layout.dataLine);
-  const rows = new RowLoop(reader, form, layout, headerTexts(head, layout));
+  const rows = new RowLoop(reader, store, form, layout, headerTexts(head, layout));
   await rows.run(source, bytes, length, complete);
   if (store.rows === 0) throw new LogError(file.name, `line ${layout.dataLine}`, "no complete row of values follows");
 
@@ -107,125 +115,6 @@ async function readHead({ blocks }: TextSource): Promise<{ bytes: Uint8Array; le
     at += part.length;
   }
   return { bytes, length, complete };
-}
-
-/** Takes row after row out of the blocks, and deals with rows that are no data. */
-class RowLoop {
-  readonly #reader: RowReader;
-  readonly #form: RowForm;
-  readonly #layout: Layout;
-  readonly #headers: ReadonlySet<string>;
-  #repeatedHeaders = 0;
-  #cutOff: string | undefined;
-
-  constructor(reader: RowReader, form: RowForm, layout: Layout, headers: ReadonlySet<string>) {
-    this.#reader = reader;
-    this.#form = form;
-    this.#layout = layout;
-    this.#headers = headers;
-  }
-
-  async run({ blocks }: TextSource, head: Uint8Array, headLength: number, headComplete: boolean): Promise<void> {
-    let [bytes, end, final] = [head, headLength, headComplete];
-    let at = this.#layout.dataOffset;
-    for (;;) {
-      at = this.#rows(bytes, at, end, final);
-      if (final) return;
-      const rest = end - at;
-      if (rest > LONGEST_ROW) {
-        throw new LogError(
-          this.#form.file,
-          `line ${this.#reader.line}`,
-          "the row does not end within 4 MB: is a quote opened and never closed?",
-        );
-      }
-      const { value, done } = await blocks.next();
-      final = done === true;
-      const block = done === true ? new Uint8Array(0) : value;
-      const room = rest + block.length + 1;
-      const larger = room > bytes.length ? new Uint8Array(room) : bytes;
-      if (larger === bytes) bytes.copyWithin(0, at, end);
-      else larger.set(bytes.subarray(at, end));
-      larger.set(block, rest);
-      [bytes, at, end] = [larger, 0, rest + block.length];
-    }
-  }
-
-  /** Reads all rows that are complete; returns where the first one that is not begins. */
-  #rows(bytes: Uint8Array, at: number, end: number, final: boolean): number {
-    bytes[end] = LF;
-    const unended = final ? unendedFrom(bytes, end) : end;
-    while (at < end) {
-      const byte = bytes[at];
-      if (byte === LF || byte === CR) {
-        if (byte === CR && at + 1 >= end && !final) return at;
-        at += byte === CR && bytes[at + 1] === LF && at + 1 < end ? 2 : 1;
-        this.#reader.line++;
-        continue;
-      }
-      if (at >= unended && this.#isCutOff(bytes, at, end)) return end;
-      const next = this.#row(bytes, at, end, final);
-      if (next < 0) return at;
-      at = next;
-    }
-    return at;
-  }
-
-  #row(bytes: Uint8Array, at: number, end: number, final: boolean): number {
-    try {
-      return this.#reader.readRow(bytes, at, end, final);
-    } catch (error) {
-      const cells: number[] = [];
-      const next = splitRecord(bytes, at, end, this.#form.delimiter, final, cells);
-      if (next < 0) {
-        if (final) throw error;
-        return -1;
-      }
-      const record: HeadRecord = { line: this.#reader.line, from: at, to: next, cells };
-      const texts = textsOf(bytes, record);
-      const isHeader = this.#headers.has(texts.join("\n"));
-      if (!isHeader && texts.some((text) => text !== "")) throw error;
-      if (isHeader) this.#repeatedHeaders++;
-      this.#reader.line += Math.max(1, lineEnds(bytes, at, next));
-      return next;
-    }
-  }
-
-  /** The last line, not ended by a line feed, is cut off if cells are missing or its last cell is shorter than any other. */
-  #isCutOff(bytes: Uint8Array, at: number, end: number): boolean {
-    const { leastColumns, delimiter, kinds } = this.#form;
-    const cells: number[] = [];
-    const ended = splitRecord(bytes, at, end, delimiter, true, cells) >= 0;
-    const last = cells.slice(2 * leastColumns - 2, 2 * leastColumns) as [number, number];
-    const complete =
-      ended &&
-      cells.length >= 2 * leastColumns &&
-      (kinds[leastColumns - 1] === SKIP ||
-        cells.length > 2 * leastColumns ||
-        last[1] - last[0] >= this.#layout.shortestLastCell);
-    if (!complete) this.#cutOff = `line ${this.#reader.line}`;
-    return !complete;
-  }
-
-  remarks(file: string): string[] {
-    const { midnights } = this.#reader.stamps;
-    const remarks: string[] = [];
-    if (this.#cutOff !== undefined) remarks.push(`${file}, ${this.#cutOff}: the last line is cut off and was left out`);
-    if (this.#repeatedHeaders > 0)
-      remarks.push(`${file}: the header is repeated ${times(this.#repeatedHeaders)} among the rows`);
-    if (midnights > 0)
-      remarks.push(`${file}: a stamp without a time of day was read as midnight (${times(midnights)})`);
-    return remarks;
-  }
-}
-
-function times(n: number): string {
-  return n === 1 ? "once" : `${n} times`;
-}
-
-/** Where the last line begins, if no line feed ends it; else `end`. */
-function unendedFrom(bytes: Uint8Array, end: number): number {
-  return end === 0 ? 0 : 1 + Math.max(bytes.lastIndexOf(LF, end - 1), bytes.lastIndexOf(CR, end - 1));
 }
 
 /** What each column of a row is read as, and the recognised columns in the order in which they are stored. */
@@ -277,15 +166,6 @@ function columnReadings(file: string, layout: Layout, recognised: readonly Recog
       reason: column?.reason ?? "not recognised",
     };
   });
-}
-
-/** The texts of the header's rows, to know them when a log repeats them. */
-function headerTexts(head: Uint8Array, { header }: Layout): ReadonlySet<string> {
-  return new Set(header.records.map((record) => textsOf(head, record).join("\n")));
-}
-
-function textsOf(bytes: Uint8Array, record: HeadRecord): string[] {
-  return Array.from({ length: width(record) }, (_, c) => cellText(bytes, record, c));
 }
 
 function rowLength(head: Uint8Array, { dataOffset }: Layout): number {

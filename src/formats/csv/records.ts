@@ -114,3 +114,9 @@ function isPlausible(yyyymmdd: number): boolean {
   const [year, month, day] = [Math.floor(yyyymmdd / 10000), Math.floor(yyyymmdd / 100) % 100, yyyymmdd % 100];
   return year >= 1970 && year < 2200 && month >= 1 && month <= 12 && day >= 1 && day <= 31;
 }
+
+/** A cell's text for a message: in quotes, short and without control characters. */
+export function shown(text: string): string {
+  const clean = text.trim().replace(/\p{C}/gu, "·");
+  return `"${clean.length > 40 ? `${clean.slice(0, 40)}…` : clean}"`;
+}

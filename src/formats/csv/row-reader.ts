@@ -1,6 +1,6 @@
 import { LogError } from "../../errors.js";
 import { isMissing, plainNumber, readFlag, scaledNumber } from "./number-text.js";
-import { CR, LF, lineEnds, QUOTE } from "./records.js";
+import { CR, LF, lineEnds, QUOTE, shown } from "./records.js";
 import { FLAG, NUMBER, type RowForm, SKIP } from "./row-form.js";
 import { FAST_DIGITS, type NumberColumn, type RowStore } from "./row-store.js";
 import { StampCells } from "./stamp-cells.js";
@@ -134,7 +134,7 @@ export class RowReader {
     if (next < 0) return next;
     const text = decodeText(bytes.subarray(this.#from, this.#to));
     const { decimal, numbers } = this.#form;
-    const plain = decimal === undefined ? /^[+-]?\d+$/.exec(text.trim())?.[0] : plainNumber(text, decimal);
+    const plain = plainNumber(text, decimal);
     if (plain !== undefined) {
       const number = scaledNumber(plain, (numbers[place] as NumberColumn).scale);
       if (Number.isFinite(number.value)) {
@@ -219,10 +219,4 @@ export class RowReader {
     const where = name === "" ? "" : ` in "${shown(name).slice(1, -1)}"`;
     return new LogError(this.#form.file, `line ${this.line}, column ${column + 1}`, `${what}${where}`);
   }
-}
-
-/** A cell's text in quotes, short and without control characters. */
-function shown(text: string): string {
-  const clean = text.trim().replace(/\p{C}/gu, "·");
-  return `"${clean.length > 40 ? `${clean.slice(0, 40)}…` : clean}"`;
 }

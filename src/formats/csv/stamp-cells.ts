@@ -99,8 +99,8 @@ export class StampCells {
   }
 
   #numeric(text: string): boolean {
-    const { numericStamp, decimal } = this.#row;
-    const plain = plainNumber(text, decimal ?? (text.includes(",") ? "," : "."));
+    const { numericStamp } = this.#row;
+    const plain = plainNumber(text, text.includes(",") ? "," : ".");
     if (plain === undefined || numericStamp === undefined) return false;
     const { value, exponent } = scaledNumber(plain, { num: MICROS[numericStamp], den: 1n });
     let instant = Math.round(value);

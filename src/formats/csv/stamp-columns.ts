@@ -1,5 +1,6 @@
 import { plainNumber } from "./number-text.js";
 import { type CellClass, cellText, type HeadRecord, width } from "./records.js";
+import { StampReader } from "./stamp-reader.js";
 
 /** Where the stamps of a log stand and what kind they are. Column indexes are 0-based. */
 export type StampColumns =
@@ -63,6 +64,13 @@ export function findTextStamps(head: ClassifiedHead, header: (column: number, ro
   const rowsWith = (column: number, classes: readonly CellClass[]) =>
     head.records.flatMap((_, r) => (classes.includes(head.classes[r]?.[column] ?? "text") ? [r] : []));
 
+  const dayAlone = both.find((column) => timeColumns.length > 0 && isDayAlone(head, column));
+  if (dayAlone !== undefined) {
+    const rows = rowsWith(dayAlone, ["date and time", "date"]);
+    const time = choose(timeColumns, rows);
+    const others = [...both, ...dateColumns, ...timeColumns].filter((c) => c !== dayAlone && c !== time);
+    return { stamps: { kind: "date and time", date: dayAlone, time }, others, rows } satisfies FoundStamps;
+  }
   if (both.length > 0 && Math.max(...counts["date and time"].values()) >= most(dates, counts.time)) {
     const rows = rowsWith(both[0] as number, ["date and time", "date"]);
     const dateTime = choose(both, rows);
@@ -76,6 +84,21 @@ export function findTextStamps(head: ClassifiedHead, header: (column: number, ro
     return { stamps: { kind: "date and time", date, time }, others, rows } satisfies FoundStamps;
   }
   return undefined;
+}
+
+/** A column of dates that all carry the time of midnight, and not each another day: the time stands elsewhere. */
+function isDayAlone({ bytes, records, classes }: ClassifiedHead, column: number): boolean {
+  const reader = new StampReader();
+  const days = new Set<number>();
+  let rows = 0;
+  for (const [r, record] of records.entries()) {
+    if (classes[r]?.[column] !== "date and time") continue;
+    reader.readDateTime(bytes, record.cells[2 * column] as number, record.cells[2 * column + 1] as number);
+    if (reader.timeOfDay !== 0) return false;
+    days.add(reader.packedDate);
+    rows++;
+  }
+  return days.size < rows;
 }
 
 /** Finds a column of seconds, milliseconds or spreadsheet days; it must be the first or be called a time. */
