@@ -35,8 +35,8 @@ export const VILLAGE: Site = {
   distortion: 1,
   flicker: 1,
   dips: [
-    { at: 247, residual: [141.6, 149.2, 233], pst: 2.914 },
-    { at: 690, residual: [232, 188.3, 233], pst: 1.873 },
+    { at: 247, residual: [141.6, 149.2, undefined], pst: 2.914 },
+    { at: 690, residual: [undefined, 188.3, undefined], pst: 1.873 },
   ],
 };
 
@@ -116,6 +116,7 @@ export function sampleFiles(): readonly SampleFile[] {
       site: "Ulmenstett (invented)",
       measuringPoint: "low-voltage busbar of the substation",
       ...STAR_230,
+      zone: CLEAN_DIALECT.zone,
       ...setupOf(CLEAN_DIALECT),
     }),
     {

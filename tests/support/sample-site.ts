@@ -34,8 +34,8 @@ export interface Site {
 export interface Dip {
   /** Interval it falls into. */
   readonly at: number;
-  /** Residual voltage of each phase in V. */
-  readonly residual: readonly [number, number, number];
+  /** Residual voltage of each phase in V; undefined where it does not reach. */
+  readonly residual: readonly [number | undefined, number | undefined, number | undefined];
   readonly pst: number;
 }
 
@@ -179,10 +179,9 @@ function addFlicker(site: Site, pst: readonly Float64Array[]): void {
 function addDip(dip: Dip, series: Pick<SiteSeries, "voltageMin" | "pst" | "flagged">): void {
   series.flagged[dip.at] = 1;
   for (const p of PHASES) {
-    const min = series.voltageMin[p] as Float64Array;
     const residual = dip.residual[p];
-    if (residual >= (min[dip.at] as number)) continue;
-    min[dip.at] = residual;
+    if (residual === undefined) continue;
+    set(series.voltageMin[p], dip.at, residual);
     set(series.pst[p], dip.at, dip.pst);
   }
 }
