@@ -1,4 +1,5 @@
-import { type Evidence, headerText, type OpenNumber, readHeader } from "./recognise-columns-evidence.js";
+import type { Evidence, OpenNumber } from "./recognise-columns-evidence.js";
+import { headerText, readHeader } from "./recognise-columns-header.js";
 import type { Sense } from "./vocabulary.js";
 
 /** The headers of a whole log, for what only the neighbours of a column can tell. */

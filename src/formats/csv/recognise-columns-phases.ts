@@ -22,8 +22,9 @@ function unnamed(draft: SeriesDraft, series: readonly SeriesDraft[], phasesNamed
   const sameQuantity = series.filter(({ quantity }) => quantity === draft.quantity);
   const alike = sameQuantity.filter(({ statistic, order }) => statistic === draft.statistic && order === draft.order);
   const [other] = alike.filter((one) => one !== draft);
-  if (other)
+  if (other) {
     return unused(`it does not say which phase, nor does column ${other.column.position}, which says the same`);
+  }
   const meanOverPhases =
     (draft.quantity === "voltage" || draft.quantity === "current") &&
     draft.evidence.senses.has("mean") &&

@@ -1,5 +1,6 @@
 import type { Phase } from "../../recording/quantity.js";
-import type { Evidence } from "./recognise-columns-evidence.js";
+import { type Evidence, noteUnit } from "./recognise-columns-evidence.js";
+import { countsOn, isOrdinal, isOrdinalSuffix, otherPhase } from "./recognise-columns-look-ahead.js";
 import { letterPhase, phaseOf } from "./recognise-columns-phase-names.js";
 import { type HasTwin, hasLetterTwin, symbolSense, type Token } from "./recognise-columns-tokens.js";
 import { writtenUnit } from "./recognise-columns-units.js";
@@ -9,7 +10,6 @@ import { leftOutBecause, type Sense } from "./vocabulary.js";
 const JOINED = /^\s?[.=:#-]?\s?$/;
 /** What may stand between two conductors: "L1-L2", "L1 L2", "L1/N". */
 const BETWEEN = /^[\s\-/:.]{0,3}$/;
-const ORDINAL = /^(?:st|nd|rd|th|e|eme|er|re|nde|a|o|te|ter|ta|to|da|do|ra|ma|va|na)$/i;
 /** Of which quantity a lone letter at the end is the unit. */
 const UNIT_LETTERS: Readonly<Record<string, readonly Sense[]>> = {
   V: ["voltage", "signalling"],
@@ -53,14 +53,14 @@ export class HeaderReader {
 
   private unit(text: string): void {
     const value = writtenUnit(text);
-    if (value) this.evidence.unit ??= { value, said: `"${text}" in the header` };
+    if (value) noteUnit(this.evidence, value, text);
   }
 
   private sense(token: Token): void {
     const { senses } = this.evidence;
     const sense = token.sense as Sense;
     const following = this.peek();
-    const number = following?.kind === "number" && !this.isOrdinal(this.next) ? following : undefined;
+    const number = following?.kind === "number" && !isOrdinal(this.list, this.next) ? following : undefined;
     if (sense === "phase") {
       this.phaseWord(token);
     } else if (sense === "channel") {
@@ -130,33 +130,13 @@ export class HeaderReader {
       this.next++;
       this.say("earth", first, following);
     } else {
-      const second = this.otherPhase(first, following);
+      const second = otherPhase(this.list, this.next, first, this.hasTwin);
       const pair = second && phaseOf(phase.slice(1) + second.digits);
       if (!second || pair === undefined) return;
       phases.pop();
       this.next += second.length;
       this.phase(pair, first, this.list[this.next - 1] as Token);
     }
-  }
-
-  private otherPhase(first: Token, following: Token): { readonly digits: string; readonly length: number } | undefined {
-    if (following.kind === "number") {
-      return /[-/]/.test(following.gap) && !this.countsOn(following)
-        ? { digits: following.text, length: 1 }
-        : undefined;
-    }
-    const prefix = first.kind === "symbol" ? first.text : "L";
-    const behind = this.list[this.next + 1];
-    const isPrefix = following.kind !== "word" && following.text.toUpperCase() === prefix.toUpperCase();
-    if (isPrefix && behind?.kind === "number" && behind.gap === "") return { digits: behind.text, length: 2 };
-    const letter = isPrefix && behind?.gap === "" ? behind : following;
-    const phase = letter.kind === "letters" && /[-/]/.test(following.gap) ? letterPhase(letter.text) : undefined;
-    return phase && { digits: phase.slice(1), length: letter === following ? 1 : 2 };
-  }
-
-  /** Whether the same header stands in the log with numbers in this place that are no phases. */
-  private countsOn(number: Token): boolean {
-    return ["4", "5", "7"].some((order) => this.hasTwin(number.at, number.text.length, order));
   }
 
   /** "U1", "U12", "U1N", "U1-U2", "U5", "U2/U1". */
@@ -261,8 +241,8 @@ export class HeaderReader {
   private number(token: Token): void {
     if (this.list[this.next]?.kind === "percent" && Number(token.text) > 50) {
       this.leaveOut(`${token.text}%`, "percentile");
-    } else if (this.isOrdinal(this.next - 1)) {
-      if (this.isSuffix(this.next)) this.next++;
+    } else if (isOrdinal(this.list, this.next - 1)) {
+      if (isOrdinalSuffix(this.list, this.next)) this.next++;
       this.evidence.orders.push({ value: Number(token.text), said: `the ordinal ${token.text}` });
     } else if (!this.numberPair(token)) {
       this.evidence.numbers.push({ digits: token.text, at: token.at });
@@ -272,22 +252,13 @@ export class HeaderReader {
   /** "Line-to-line voltage 1-2". */
   private numberPair(token: Token): boolean {
     const following = this.peek();
-    if (following?.kind !== "number" || !/^[-/]$/.test(following.gap) || this.countsOn(following)) return false;
+    if (following?.kind !== "number" || !/^[-/]$/.test(following.gap) || countsOn(following, this.hasTwin))
+      return false;
     const pair = phaseOf(token.text + following.text);
     if (pair === undefined || !this.evidence.senses.has("line-to-line")) return false;
     this.next++;
     this.phase(pair, token, following);
     return true;
-  }
-
-  private isOrdinal(index: number): boolean {
-    const following = this.list[index + 1];
-    return this.isSuffix(index + 1) || (following?.kind === "sense" && /^\. ?$/.test(following.gap));
-  }
-
-  private isSuffix(index: number): boolean {
-    const token = this.list[index];
-    return token !== undefined && token.gap === "" && ORDINAL.test(token.text);
   }
 
   /** A number behind an unknown word belongs to it ("feeder 3"). */

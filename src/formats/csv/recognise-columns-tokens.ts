@@ -66,10 +66,12 @@ function kindOf(text: string): Token["kind"] {
 
 function lettersRun(text: string, gap: string, at: number, hasTwin: HasTwin): readonly Token[] {
   const known = oneWord(text, gap, at);
-  if (known && !namesPhase(text, at, hasTwin)) return [known];
+  const unit = text.length > 1 ? writtenUnit(text) : undefined;
+  // "mV" is a unit, "MV" a voltage level.
+  const isWord = known && !(known.sense === "noise" && unit?.kind === "unit");
+  if (isWord && !namesPhase(text, at, hasTwin)) return [known];
   if (isPairST(text, at, hasTwin)) return [{ kind: "letters", text, gap, at }];
   const compact = compactRun(text, gap, at);
-  const unit = text.length > 1 ? writtenUnit(text) : undefined;
   const apparent = text === "VA" && !hasLetterTwin("A", at + 1, hasTwin);
   if (unit && (!compact || apparent)) return [{ kind: "unit", text, gap, at, unit }];
   if (compact) return compact;
@@ -87,9 +89,10 @@ function lettersRun(text: string, gap: string, at: number, hasTwin: HasTwin): re
   });
 }
 
-/** Whether what looks like a word ("in", "an", "ac") is the neutral current or a phase, by its neighbours in the log. */
+/** Whether what looks like a word ("in", "uc", "ac") is the neutral current or a phase, by its neighbours in the log. */
 function namesPhase(text: string, at: number, hasTwin: HasTwin): boolean {
-  if (/^I[Nn]$/.test(text)) return ["1", "L1", "A", "a", "R"].some((phase) => hasTwin(at + 1, 1, phase));
+  if (/^in$/i.test(text)) return ["1", "L1", "A", "a", "R"].some((phase) => hasTwin(at + 1, 1, phase));
+  if (/^uc$/i.test(text)) return hasLetterTwin(text.slice(1), at + 1, hasTwin);
   return LETTER_PHASES.test(text) && hasLetterTwin(text, at, hasTwin);
 }
 

@@ -1,6 +1,6 @@
 import type { Ratio } from "../../decimal.js";
 import { LogError, UsageError } from "../../errors.js";
-import { keyText, type Unit } from "../../recording/quantity.js";
+import { keyText, QUANTITIES, type Unit } from "../../recording/quantity.js";
 import type { ColumnMeaning } from "../../recording/recording.js";
 import type { GivenSetup } from "../../recording/setup.js";
 import { type Draft, draftColumn, type SeriesDraft } from "./recognise-columns-draft.js";
@@ -53,22 +53,14 @@ export function recogniseColumns(
   const entries = entriesByColumn(file, columns, setup.columns ?? []);
   const own = columns.map((column, index) => draftColumn(file, column, index, log, entries.get(column)));
   const drafts = placeUnnamedPhases(own, setup);
-  const scales = scaleSeries(
+  const series = drafts.filter((draft) => draft.kind === "series");
+  const scales = scaleSeries(file, series, setup);
+  const recognised = oneColumnPerPlace(
     file,
-    drafts.filter((draft) => draft.kind === "series"),
-    setup,
+    drafts.map((draft) => finished(draft, scales)),
   );
-  const recognised = drafts.map((draft) => finished(draft, scales));
-  for (const [index, column] of columns.entries()) {
-    const entry = entries.get(column);
-    const result = recognised[index];
-    if (entry && !entry.ignore && result && !result.meaning && !result.flag) {
-      throw new UsageError(
-        `the setup has an entry under columns: for ${columnName(column)} of ${file}, but it still cannot be used: ${result.reason}; complete the entry (quantity, phase, order, statistic, unit) or take it out`,
-      );
-    }
-  }
-  refuseDoubles(file, recognised);
+  const entered = [...entries].filter(([, entry]) => !entry.ignore).map(([column]) => column.position);
+  refuseUselessEntries(file, recognised, new Set(entered));
   return recognised;
 }
 
@@ -90,19 +82,35 @@ function finished(draft: Draft, scales: ReadonlyMap<SeriesDraft, Scaled | string
   };
 }
 
-function refuseDoubles(file: string, columns: readonly RecognisedColumn[]): void {
+/** Of harmonics written both in % and in V or A the quantity's own unit is used; any other double is refused. */
+function oneColumnPerPlace(file: string, columns: readonly RecognisedColumn[]): readonly RecognisedColumn[] {
   const places = new Map<string, RecognisedColumn>();
+  const placeOf = ({ meaning }: RecognisedColumn) => meaning && `${keyText(meaning)}, ${meaning.statistic}`;
   for (const column of columns) {
-    if (!column.meaning) continue;
-    const place = `${keyText(column.meaning)}, ${column.meaning.statistic}`;
+    const place = placeOf(column);
+    if (place === undefined || !column.meaning) continue;
     const other = places.get(place);
-    if (other) {
+    if (other && other.unit === column.unit) {
       throw new LogError(
         file,
         `columns ${other.position} ("${other.header}") and ${column.position} ("${column.header}")`,
         `both hold ${place}; say in the setup, under columns:, what one of them holds, or leave it out with ignore: true`,
       );
     }
-    places.set(place, column);
+    if (!other || column.unit === QUANTITIES[column.meaning.quantity].unit) places.set(place, column);
   }
+  return columns.map((column) => {
+    const used = places.get(placeOf(column) ?? "");
+    if (!used || used === column) return column;
+    const { position, header } = column;
+    return { position, header, reason: `column ${used.position} holds the same in ${used.unit}, which is used` };
+  });
+}
+
+function refuseUselessEntries(file: string, columns: readonly RecognisedColumn[], given: ReadonlySet<number>): void {
+  const useless = columns.find(({ position, meaning, flag }) => given.has(position) && !meaning && !flag);
+  if (!useless) return;
+  throw new UsageError(
+    `the setup has an entry under columns: for ${columnName(useless)} of ${file}, but it still cannot be used: ${useless.reason}; complete the entry (quantity, phase, order, statistic, unit) or take it out`,
+  );
 }

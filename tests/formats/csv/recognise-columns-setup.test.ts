@@ -105,6 +105,15 @@ describe("two columns for one place", () => {
     expect(withEntries(columns, { column: 3, ignore: true })[0]).toBe("voltage L1, mean, V");
   });
 
+  it("in two units are settled for the unit that the quantity is judged in", () => {
+    expect(all(["U h5 L1 [V]", "U h5 L1 [%]", "I h5 L1 [A]", "I h5 L1 [%]"])).toEqual([
+      "unused: column 2 holds the same in %, which is used",
+      "harmonic-voltage L1 order 5, mean, %",
+      "harmonic-current L1 order 5, mean, A",
+      "unused: column 3 holds the same in A, which is used",
+    ]);
+  });
+
   it("are none where statistic, order or phase differ, and flags may be several", () => {
     const flags = ["Flag U", "Flag I"].map((header) => ({ header, samples: ["0"] }));
     const columns = ["U L1 [V]", "U L1 min [V]", "U L2 [V]", "U h3 L1 %", "U h5 L1 %", ...flags];

@@ -55,6 +55,8 @@ describe("units", () => {
     ["U h5 L1", "p.u.", "p.u. does not say whether of the fundamental or of the declared voltage"],
     ["U h5 L1", "% r", "a share of the whole r.m.s. value is not a share of the fundamental"],
     ["U L1 [kV]", "V", "the header says kV, but the units row V"],
+    ["U L1 [kV] mV", "", "it names two units, kV and mV"],
+    ["L1 (A) [%]", "", "it names two units, A and %"],
     ["I L1", "% of declared", "the unit % of declared does not fit the quantity"],
   ])("%s in %s stays unused: %s", (header, unit, reason) => {
     expect(alone({ header, unit }, STAR)).toBe(`unused: ${reason}`);

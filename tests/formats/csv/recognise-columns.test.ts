@@ -259,6 +259,7 @@ describe("bare symbols", () => {
     [["UL1", "UL2", "UL3", "UL12", "UL23", "UL31"], "L1 L2 L3 L12 L23 L31"],
     [["V1N", "V2N", "V3N", "V1-V2", "V2-V3", "V3-V1"], "L1 L2 L3 L12 L23 L31"],
     [["Va", "Vb", "Vc", "Vab", "Vbc", "Vca"], "L1 L2 L3 L12 L23 L31"],
+    [["Ua", "Ub", "Uc", "Uab", "Ubc", "Uca"], "L1 L2 L3 L12 L23 L31"],
     [["VA", "VB", "VC", "VAB", "VBC", "VAC"], "L1 L2 L3 L12 L23 L31"],
     [["UR", "US", "UT", "URS", "UST", "UTR"], "L1 L2 L3 L12 L23 L31"],
     [["UAN", "UBN", "UCN", "U A-B", "U B-C", "U C-A"], "L1 L2 L3 L12 L23 L31"],
@@ -509,6 +510,10 @@ describe("whole logs", () => {
       ["Temperature [°C]", '"Temperature": temperature is not used'],
       ["Record", 'the word "Record" is not known, so it is not certain what the column holds'],
     ]);
+  });
+
+  it("a header of absurd length is left out", () => {
+    expect(alone(`U L1 ${"x".repeat(300)}`)).toBe("unused: a header of more than 300 characters is not read");
   });
 
   it("every reason says what decided the quantity, the phase, the statistic, the order and the unit", () => {
