@@ -41,8 +41,8 @@ export class SampleHistory {
   private makeRoom(added: number): void {
     const kept = this.end - this.first;
     const shift = this.first - this.base;
-    // Four times what is kept: each sample is moved once per three new ones at most.
-    if (kept + added > this.capacity) this.capacity = Math.max(4 * this.keep, 2 * (kept + added));
+    // Twice what is kept: each sample is moved about once.
+    if (kept + added > this.capacity) this.capacity = Math.max(2 * this.keep, 2 * (kept + added));
     for (let c = 0; c < this.channels.length; c++) {
       const old = this.channels[c] as Float64Array;
       if (old.length === this.capacity) {

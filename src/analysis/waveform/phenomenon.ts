@@ -2,6 +2,7 @@ import type { IntervalSeries, Unavailable, VoltageEvent } from "../../recording/
 import type { Instant } from "../../recording/time.js";
 import type { WaveformBlock, WaveformChannel } from "../../recording/waveform.js";
 import type { SampleHistory } from "../../signal/sample-history.js";
+import type { Band } from "./band.js";
 import type { FlaggedSpans } from "./flagged-spans.js";
 
 /**
@@ -63,6 +64,7 @@ export interface ChainSetup {
   readonly flags: FlaggedSpans;
   /** The last samples of all channels, at least `HISTORY_S` before the half cycle that is being handed over. */
   readonly history: SampleHistory;
+  readonly band: Band;
 }
 
 /** Length of signal before the current half cycle that `ChainSetup.history` is sure to hold, in s. */
@@ -93,9 +95,9 @@ export interface Cycle {
  */
 export interface HalfCycle {
   /** Position of the zero crossing. */
-  from: number;
+  readonly from: number;
   /** Length of one whole cycle in samples: `oneCycle` covers from … from + period, the others half of that. */
-  period: number;
+  readonly period: number;
   /** Urms(1/2), Irms(1/2): r.m.s. over one cycle (IEC 61000-4-30). */
   readonly oneCycle: Float64Array;
   /** R.m.s. over this half cycle. */
@@ -106,27 +108,26 @@ export interface HalfCycle {
 
 /** A basic interval: 10 cycles at 50 Hz, 12 at 60 Hz (IEC 61000-4-30), without gap or overlap except at ten-minute ticks. */
 export interface BasicWindow {
-  from: number;
-  to: number;
-  start: Instant;
+  readonly from: number;
+  readonly to: number;
+  readonly start: Instant;
+  readonly end: Instant;
   /** 10 or 12. */
   readonly cycles: number;
   /** A dip, swell or interruption falls into it. */
-  flagged: boolean;
+  readonly flagged: boolean;
   readonly channels: readonly WindowChannel[];
 }
 
 /** One channel over a basic window. NaN throughout where a sample is missing. */
 export interface WindowChannel {
   /** R.m.s. over the window, of the samples as recorded. */
-  rms: number;
+  readonly rms: number;
   /** Largest absolute sample. */
-  peak: number;
-  /** The window resampled to 2ⁿ equal steps. */
-  readonly points: Float64Array;
+  readonly peak: number;
   /**
    * Spectral lines as r.m.s. phasors, real and imaginary part by turns: line k is at k / window length (about 5 Hz), the
-   * fundamental is line `cycles`. Lines above the band of the recorder are not measured; see `highestOrder`.
+   * fundamental is line `cycles`. Lines beyond the recorder's band are NaN.
    */
   readonly spectrum: Float64Array;
   /** Squares of the r.m.s. values of the lines. */

@@ -1,0 +1,71 @@
+import { UsageError } from "../../errors.js";
+import type { WaveformSource } from "../../recording/waveform.js";
+import { SampleHistory } from "../../signal/sample-history.js";
+import { bandFor } from "./band.js";
+import { FlaggedSpans } from "./flagged-spans.js";
+import { FrontEnd } from "./front-end.js";
+import { PHENOMENA } from "./index.js";
+import { type ChainOptions, type ChainSetup, HISTORY_S, type Phenomenon, type PhenomenonResult } from "./phenomenon.js";
+
+/** IEC 61000-4-30 measures by tens of cycles and up to order 50; below this rate hardly a harmonic is left. */
+const LOWEST_RATE = 2000;
+/** Samples kept beyond `HISTORY_S`: the longest window and the delay of the tracking. */
+const DELAY_S = 0.6;
+
+/** What the measurement must know besides the samples. */
+export interface MeasuringPoint {
+  readonly nominalFrequency: 50 | 60;
+  /** Udin in V: phase to neutral for star and single, phase to phase for delta. */
+  readonly declaredVoltage: number;
+  readonly connection: "star" | "delta" | "single";
+}
+
+/**
+ * The measurement chain of IEC 61000-4-30 (class A methods): reads the source once, block by block, and hands it to the
+ * phenomena. The result does not depend on the length of the blocks, and memory does not grow with the recording except
+ * for the results.
+ * @throws UsageError for a source without a voltage, or with fewer than 2000 samples per second
+ */
+export async function measureWaveform(
+  source: WaveformSource,
+  point: MeasuringPoint,
+  options: ChainOptions = {},
+  phenomena: readonly Phenomenon[] = PHENOMENA,
+): Promise<Required<PhenomenonResult>> {
+  const setup = chainSetup(source, point, options);
+  const states = phenomena.map((p) => p.start(setup));
+  const frontEnd = new FrontEnd(setup, states);
+  for await (const block of source.blocks()) frontEnd.take(block);
+  frontEnd.finish();
+  const results = states.map((s) => s.finish());
+  return {
+    series: results.flatMap((r) => r.series ?? []),
+    events: results.flatMap((r) => r.events ?? []),
+    unavailable: results.flatMap((r) => r.unavailable ?? []),
+    remarks: [...new Set(results.flatMap((r) => r.remarks ?? []))],
+  };
+}
+
+function chainSetup(source: WaveformSource, point: MeasuringPoint, options: ChainOptions): ChainSetup {
+  const { channels, samplesPerSecond, start, length } = source;
+  if (!channels.some((c) => c.quantity === "voltage")) {
+    throw new UsageError("The recording has no channel with a voltage, and without one no cycle can be found.");
+  }
+  if (samplesPerSecond < LOWEST_RATE) {
+    throw new UsageError(
+      `The recording has ${samplesPerSecond} samples per second; waveforms are measured from ${LOWEST_RATE} up.`,
+    );
+  }
+  const kept = Math.ceil((HISTORY_S + DELAY_S) * samplesPerSecond);
+  return {
+    channels,
+    samplesPerSecond,
+    start,
+    length,
+    ...point,
+    options,
+    flags: new FlaggedSpans(),
+    history: new SampleHistory(channels.length, kept),
+    band: bandFor(samplesPerSecond, point.nominalFrequency, Math.max(0, ...(options.signallingFrequencies ?? []))),
+  };
+}
