@@ -13,7 +13,11 @@ export async function run(args: readonly string[], io: Io, debug: boolean): Prom
   let ending: Ending = { kind: "ran" };
   const program = new Command("mainswitness")
     .description("From a power-quality logger's file to a counted EN 50160 verdict and a report that can be checked.")
-    .configureOutput({ writeOut: io.out, writeErr: io.err })
+    .configureOutput({
+      writeOut: io.out,
+      writeErr: io.err,
+      outputError: (text, write) => write(text.replace(/^error: /, "mainswitness: ")),
+    })
     .exitOverride()
     .option("--version", "print the version");
   program.action(async (options: { version?: boolean }) => {

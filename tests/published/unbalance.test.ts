@@ -18,7 +18,8 @@ const ROWS = [
 
 describe("unbalance from three phase-to-phase voltages", () => {
   it.each(ROWS)("$u V give u2 = $u2 %", ({ u, u2 }) => {
-    expect(unbalanceFromPhaseToPhase(...u)).toBeCloseTo(u2, 4);
+    const [u12, u23, u31] = u;
+    expect(unbalanceFromPhaseToPhase(u12, u23, u31)).toBeCloseTo(u2, 4);
   });
 
   /**
