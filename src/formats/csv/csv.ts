@@ -68,6 +68,7 @@ async function open(files: readonly LogFile[], setup: GivenSetup, progress?: Pro
     remarks: [
       ...tables.flatMap((table) => table.remarks),
       ...placed.flatMap((p) => p.remarks),
+      ...labelRemarks(placed),
       ...groups.flatMap((g) => g.remarks),
       ...joined.flatMap((j) => j.remarks),
     ].toSorted(),
@@ -146,6 +147,11 @@ function timeBase(placed: readonly PlacedTable[]): Ledger["timeBase"] {
     labelOrigin: labelled.labelOrigin,
     stampForm: [...new Set(placed.map((p) => p.stampForm))].toSorted().join("; "),
   };
+}
+
+function labelRemarks(placed: readonly PlacedTable[]): string[] {
+  if (new Set(placed.map((p) => p.label)).size < 2) return [];
+  return placed.map(({ table, label }) => `${table.file}: its stamps mark the ${label} of the interval`);
 }
 
 /** A change counts as seen in the log if intervals stand on both of its sides, so that the stamps had to jump. */

@@ -11,6 +11,11 @@ const SHORTEST: Duration = 1000;
 /** Stamps this close to their tick, as a share of the interval, are taken to mean it. */
 export const JITTER = 0.01;
 
+/** How far the mean distance may be from a usual interval, as a share of it. */
+const DRIFT = 0.005;
+/** Share of starts that must lie close to a tick that none of them need hit. */
+const MOST = 0.8;
+
 /**
  * The interval of a log: a usual length around which most distances between successive starts scatter by no more than
  * twice the jitter and which they keep on average; else the most frequent distance, if it makes up half of all, or a
@@ -39,8 +44,8 @@ function keeps(distances: Float64Array, interval: Duration): boolean {
     near++;
     excess += d - interval;
   }
-  // Jitter cancels from one stamp to the next; what remains may grow with a clock that is off by 200 ppm.
-  return near >= distances.length / 2 && Math.abs(excess) <= interval * (2 * JITTER + 2e-4 * near);
+  // Jitter cancels from one stamp to the next; what remains grows with a clock, or a polling loop, that is off.
+  return near >= distances.length / 2 && Math.abs(excess) <= interval * (2 * JITTER + DRIFT * near);
 }
 
 /** The most frequent value of a sorted array, the smallest of equally frequent ones, and how often it occurs. */
@@ -66,7 +71,7 @@ export function tickPhase(starts: Float64Array, interval: Duration): Duration | 
   if (count >= phases.length / 2) return frequent;
   const close = (tick: Duration) => phases.filter((p) => Math.abs(fromTick(p, tick, interval)) <= JITTER * interval);
   for (const tick of [0, phases[phases.length >> 1] as number]) {
-    if (close(tick).length >= phases.length / 2) return tick;
+    if (close(tick).length >= MOST * phases.length) return tick;
   }
   return undefined;
 }

@@ -32,7 +32,8 @@ const RANGES = [
   ["serial-days", 36_526, 73_051],
 ] as const satisfies readonly (readonly [NumericStamp, number, number])[];
 
-const TIME_WORD = /time|date|datum|stamp|stempel|zeit|epoch|unix|utc|tag|day|heure|jour|horo|ora|data|fecha|hora/i;
+const TIME_WORD =
+  /time|date|datum|stamp|stempel|zeit|epoch|unix|horo|fecha|\b(utc|tag|day|heure|jour|ora|data|hora)\b/i;
 const START_WORD =
   /\b(start\w*|begin\w*|von|from|since|d[ée]but|inizio|da|dal|inicio|desde|anfang\w*)\b|(beginn|start|anfang)\b/i;
 const END_WORD =

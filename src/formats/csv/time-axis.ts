@@ -46,7 +46,10 @@ export function timeAxes(placed: readonly PlacedTable[]): AxisGroup[] {
         if (place !== NOWHERE && store.flagged[i] === 1) flagged[place] = 1;
       }
     });
-    return { tables, axis: { interval, starts, flagged }, places, clockSteps: clockSteps(starts, interval), remarks };
+    const { steps, drift } = clockSteps(starts, interval);
+    if (drift > 0)
+      remarks.push(`${names(tables)}: the distance of rows is off its interval by up to ${lengthText(drift)}`);
+    return { tables, axis: { interval, starts, flagged }, places, clockSteps: steps, remarks };
   });
 }
 
@@ -139,12 +142,20 @@ function putOnTicks(tables: readonly Table[], interval: Duration, phase: Duratio
     }
   }
   if (moved === 0) return [];
-  const files = tables
+  return [
+    `${names(tables)}: ${moved} stamps beside their tick were put on it; the farthest was ${lengthText(most)} away`,
+  ];
+}
+
+function names(tables: readonly Table[]): string {
+  return tables
     .map((table) => table.file)
     .toSorted()
     .join(", ");
-  const by = most < 1_000_000 ? `${most / 1000} ms` : durationText(most);
-  return [`${files}: ${moved} stamps beside their tick were put on it; the farthest was ${by} away`];
+}
+
+function lengthText(d: Duration): string {
+  return d < 1_000_000 ? `${d / 1000} ms` : durationText(d);
 }
 
 /** The different starts of all placed rows, in time order. Where one table is already so, its own array. */
@@ -198,13 +209,17 @@ function find(starts: Float64Array, t: Instant): number {
   return low;
 }
 
-function clockSteps(starts: Float64Array, interval: Duration): { at: Instant; by: Duration }[] {
+/** Distances that are no whole number of intervals; those within the jitter are no steps, the largest is the drift. */
+function clockSteps(starts: Float64Array, interval: Duration) {
   const steps: { at: Instant; by: Duration }[] = [];
+  let drift = 0;
   for (let i = 1; i < starts.length; i++) {
     const at = starts[i] as number;
     const distance = at - (starts[i - 1] as number);
     if (distance % interval === 0) continue;
-    steps.push({ at, by: distance - Math.max(1, Math.round(distance / interval)) * interval });
+    const by = distance - Math.max(1, Math.round(distance / interval)) * interval;
+    if (Math.abs(by) > JITTER * interval) steps.push({ at, by });
+    else drift = Math.max(drift, Math.abs(by));
   }
-  return steps;
+  return { steps, drift };
 }

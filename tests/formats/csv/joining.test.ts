@@ -135,6 +135,17 @@ test("each file has its own dialect, stamps and unit", async () => {
   expect(recording.ledger.timeBase.stampForm).toContain("; ");
 });
 
+test("files may mark different ends of their intervals", async () => {
+  const ends = log(lines.slice(500)).replace("Time", "Interval end");
+  const recording = await open({ "a.csv": log(lines.slice(0, 500)), "b.csv": ends });
+  expect(starts(recording).length).toBe(1007);
+  expect(recording.ledger.conflicts.length).toBe(1);
+  expect(recording.ledger.remarks).toEqual([
+    "a.csv: its stamps mark the start of the interval",
+    "b.csv: its stamps mark the end of the interval",
+  ]);
+});
+
 test("one quantity in two units is refused", async () => {
   const part = (unit: string) =>
     `Time;U L1 h5 [${unit}]\n${lines.map((line) => `${line.split(";")[0]};1.5`).join("\n")}\n`;

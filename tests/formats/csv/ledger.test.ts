@@ -92,6 +92,15 @@ describe("the clock", () => {
     ]);
   });
 
+  test("may drift: stamps stay as they are, and the remark says how far their distances are off", async () => {
+    const slow = Array.from({ length: 200 }, (_, i) => i * 601);
+    const recording = await read(seconds(slow));
+    expect([...seriesOf(recording).axis.starts]).toEqual(slow.map((t) => at(0) + t * SECOND));
+    expect(seriesOf(recording).axis.interval).toBe(600 * SECOND);
+    expect(recording.ledger.clockSteps).toEqual([]);
+    expect(recording.ledger.remarks).toEqual(["log.csv: the distance of rows is off its interval by up to 1 s"]);
+  });
+
   test("leaves gaps that are no steps", async () => {
     const recording = await read(log(lines.filter((_, i) => i < 5 || i > 8)));
     expect(starts(recording).length).toBe(16);
@@ -111,7 +120,9 @@ describe("the length of the interval", () => {
     ["ten minutes", cycle([600], 10), 600],
     ["ten minutes from two rows", [600], 600],
     ["seven minutes", cycle([420], 10), 420],
-    ["a clock that loses a second each time", cycle([601], 100), 601],
+    ["a clock that loses a second each time", cycle([601], 100), 600],
+    ["a polling loop that is a little slow", cycle([1.003, 1.002, 1.004], 1000), 1],
+    ["a length that is near no usual one", cycle([605], 100), 605],
     ["stamps cut to the second", cycle([599, 601], 100), 600],
     ["stamps that jitter", cycle([602, 597.5, 603, 597.5], 100), 600],
     ["gaps of whole intervals", cycle([600, 600, 1800], 30), 600],
