@@ -60,13 +60,17 @@ export function consecutiveWeeks(assessment: Assessment): Week[] {
   return assessment.weeks.filter(({ kind }) => kind === "consecutive");
 }
 
-/** The week the first screen shows: the one that decides the verdict, the earliest of several. */
+/**
+ * The week the first screen shows: the first that has the verdict of the whole, a consecutive one before the worst
+ * sliding one. The undecided rest of a recording does not hide a week that was judged.
+ */
 export function decidingWeek(assessment: Assessment): Week | undefined {
-  const weeks = consecutiveWeeks(assessment);
-  const worst = Math.max(...weeks.map(({ verdict }) => RANK[verdict]));
-  const decides = weeks.find(({ verdict }) => RANK[verdict] === worst);
-  const sliding = assessment.weeks.find(({ kind, verdict }) => kind === "worst-sliding" && RANK[verdict] > worst);
-  return sliding !== undefined && RANK[sliding.verdict] === RANK[assessment.verdict] ? sliding : decides;
+  const { weeks, verdict } = assessment;
+  return (
+    consecutiveWeeks(assessment).find((week) => week.verdict === verdict) ??
+    weeks.find((week) => week.verdict === verdict) ??
+    weeks[0]
+  );
 }
 
 /** The first requirement of the week that has the verdict of the site, and its worst row. */

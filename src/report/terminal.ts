@@ -1,5 +1,4 @@
 import type { Assessment, Week } from "../rules/assessment.js";
-import { type LocalClock, localClock } from "./local-time.js";
 import { byRequirement, consecutiveWeeks, decidingWeek, type RequirementRows, requirementTitle } from "./rows.js";
 import { limitText, placeText, statement, UNCONFIRMED_NOTE, verdictWord, weekText, worstText } from "./wording.js";
 import { DANGER_WORDS } from "./wording-page.js";
@@ -12,14 +11,11 @@ const NARROWEST = 16;
 
 /** The result for a terminal: dangers, the statement, the table of requirements, what was not assessed. 100 columns. */
 export function terminalText(assessment: Assessment): string {
-  const clock = localClock(assessment.recording.zone);
   const { sentence, further } = statement(assessment);
   const blocks = [
-    ...assessment.recording.findings
-      .filter(({ danger }) => danger !== undefined)
-      .map((finding) => wrap(`${DANGER_WORDS.title}: ${finding.sentence} ${DANGER_WORDS.cautions.join(" ")}`)),
+    ...dangerLines(assessment),
     wrap([sentence, ...further].join(" ")),
-    ...weekLines(assessment, clock),
+    ...weekLines(assessment),
     ...requirementLines(assessment),
     ...assessment.notAssessed.map(({ requirement, reason }) =>
       wrap(`not assessed: ${requirementTitle(assessment, requirement)}: ${reason.sentence}`),
@@ -31,6 +27,13 @@ export function terminalText(assessment: Assessment): string {
 /** Names out of a log may carry escape sequences; they must not reach the terminal. */
 function printable(text: string): string {
   return text.replace(/[^\P{Cc}\n]/gu, "�");
+}
+
+function dangerLines({ recording }: Assessment): string[] {
+  const found = recording.findings.filter(({ danger }) => danger !== undefined);
+  if (found.length === 0) return [];
+  const warnings = found.map(({ sentence }) => wrap(`${DANGER_WORDS.title}: ${sentence}`));
+  return [...warnings, wrap(DANGER_WORDS.cautions.join(" ")), ""];
 }
 
 function requirementLines(assessment: Assessment): string[] {
@@ -54,11 +57,11 @@ function line({ title, worst, rows }: RequirementRows): string[] {
   ];
 }
 
-function weekLines(assessment: Assessment, clock: LocalClock): string[] {
+function weekLines(assessment: Assessment): string[] {
   const sliding = assessment.weeks.filter(({ kind }) => kind === "worst-sliding");
   const weeks: Week[] = [...consecutiveWeeks(assessment), ...sliding];
   if (weeks.length < 2) return [];
-  return ["", ...weeks.map((week) => `${weekText(week, clock)}: ${verdictWord(week.verdict)}`)];
+  return ["", ...weeks.map((week) => `${weekText(assessment, week)}: ${verdictWord(week.verdict)}`)];
 }
 
 function align(table: readonly (readonly string[])[]): string[] {

@@ -1,6 +1,7 @@
 import { QUANTITIES } from "../recording/quantity.js";
 import { durationText } from "../recording/time.js";
 import type { Row } from "../rules/assessment.js";
+import type { ProfileData } from "./charts/profile-data.js";
 import { phaseName } from "./charts/style.js";
 import {
   busiestHours,
@@ -70,8 +71,15 @@ function rangeText(subject: Subject): string {
       low = Math.min(low, series.values[i] as number);
       high = Math.max(high, series.values[i] as number);
     }
-  const print = (value: number) => formatAgainstLimits(value, subject.limits[0]?.limit ?? {}, decimalsOf(subject.unit));
-  return withUnit(`${print(low)} to ${print(high)}`, subject.unit);
+  return `${printed(low, subject)} to ${valueText(high, subject)}`;
+}
+
+function printed(value: number, { limits, unit }: Subject): string {
+  return formatAgainstLimits(value, limits[0]?.limit ?? {}, decimalsOf(unit));
+}
+
+function valueText(value: number, subject: Subject): string {
+  return withUnit(printed(value, subject), subject.unit);
 }
 
 /** "limit 207.0 to 253.0 V for 95 % of the week (4.2.2.2)". */
@@ -87,13 +95,18 @@ export function countText(subject: Subject): string {
   return `${durationText(subject.interval)} values, number of valid ones: ${counts}.`;
 }
 
-export function profileNote(subject: Subject, step: number, hasExtremes: boolean): string {
+export function profileNote(subject: Subject, data: ProfileData, range: readonly [number, number]): string {
+  const { step, hasExtremes, extremes } = data;
+  const isCut = extremes[0] < range[0] || extremes[1] > range[1];
   const { clock, start, end } = subject;
   const parts = [
     `${shortLocalTime(clock, start)} to ${shortLocalTime(clock, end)} (${clock.zone}).`,
     countText(subject),
     step > 1 ? `Each point of the line is the mean of ${step} intervals, the pale band their extremes.` : "",
     step === 1 && hasExtremes ? "Pale band: lowest and highest value inside each interval." : "",
+    isCut
+      ? `The band reaches from ${valueText(extremes[0], subject)} to ${valueText(extremes[1], subject)}; the picture cuts it off.`
+      : "",
     subject.limits.length === 0 ? "" : "Triangles: intervals outside the limit.",
     limitsNote(subject),
     clock.offset(start) === clock.offset(end)
@@ -120,10 +133,11 @@ export function shareTitle(subject: Subject): string {
   if (row === undefined) return "How often which value occurred";
   const found = worst.counted.length === 0 ? 0 : (100 * outsideOf(worst)) / worst.counted.length;
   const allowed = allowedPercent(row.share);
-  const printed = formatAgainstLimits(found, { max: allowed }, 1);
+  if (found === 0) return `No interval lay outside the limit (${limitText(row)})`;
+  const share = formatAgainstLimits(found, { max: allowed }, 1);
   const relation = found > allowed ? "more than" : "not more than";
   const may = allowed === 0 ? "none may" : `${relation} the ${exact(allowed, 0)} % allowed`;
-  return `On ${name}, ${printed} % of the intervals lay ${beyond(worst, row)}; ${may}`;
+  return `On ${name}, ${share} % of the intervals lay ${beyond(worst, row)}; ${may}`;
 }
 
 export function shareNote(subject: Subject): string {
@@ -138,7 +152,7 @@ export function shareNote(subject: Subject): string {
 export function barLabel(side: "min" | "max", value: number, row: Row): string {
   const share = exact(allowedPercent(row.share), 0);
   const word = side === "max" ? "above" : "below";
-  return `${share === "0" ? "none" : `at most ${share} %`} ${word} ${withUnit(limitNumber(value, row.unit), row.unit)}`;
+  return `${share === "0" ? "none" : `at most ${share} %`}\n${word} ${withUnit(limitNumber(value, row.unit), row.unit)}`;
 }
 
 export const HOUR_AXIS = "hour of the day (local time)";

@@ -18,6 +18,7 @@ export const HEADINGS = {
   requirements: "Requirements",
   weeks: "Weeks",
   worstSliding: "Worst seven days at any start",
+  everyRow: "Every phase and order",
   notAssessed: "Not assessed, and why",
   charts: "Charts",
   recording: "Recording",

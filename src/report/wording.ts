@@ -123,15 +123,22 @@ export function rowSentence(row: Row, summary: Assessment["summary"]): string {
   return `${where}${row.outside} of ${row.n} ${valuesOf(row)} lay ${outsideText(row, summary)}; ${may}.`;
 }
 
-/** "the week from Mon 3 Mar 2025 00:00 to Mon 10 Mar 2025 00:00"; a rest is called what it is. */
-export function weekText(week: Week, clock: LocalClock): string {
-  const from = localTime(clock, instantOf(week.start));
-  const to = localTime(clock, instantOf(week.end));
-  if (week.kind === "worst-sliding") return `the seven days from ${from} to ${to}`;
-  return week.complete ? `the week from ${from} to ${to}` : `the time from ${from} to ${to}, less than a week`;
+/** "the week from Mon 3 Mar 2025 00:00 to Mon 10 Mar 2025 00:00"; a rest ends where the recording does. */
+export function weekText({ recording }: Assessment, week: Week): string {
+  const clock = localClock(recording.zone);
+  const time = (iso: string) => localTime(clock, instantOf(iso));
+  const from = time(week.start);
+  if (week.kind === "worst-sliding") return `the seven days from ${from} to ${time(week.end)}`;
+  if (week.complete) return `the week from ${from} to ${time(week.end)}`;
+  return `the time from ${from} to ${time(weekEnd(recording, week))}, less than a week`;
 }
 
-function capital(sentence: string): string {
+/** The end of a week, or of the recording where it ends within the week. */
+export function weekEnd(recording: Assessment["recording"], week: Week): string {
+  return instantOf(week.end) > instantOf(recording.end) ? recording.end : week.end;
+}
+
+export function capital(sentence: string): string {
   return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }
 
@@ -145,8 +152,7 @@ export function statement(assessment: Assessment): { readonly sentence: string; 
       sentence: `The recording holds nothing that ${rules} sets a limit for, so nothing could be judged.`,
       further: [],
     };
-  const clock = localClock(assessment.recording.zone);
-  const when = weekText(week, clock);
+  const when = weekText(assessment, week);
   const deciding = decidingRow(assessment, week);
   return { sentence: sentenceOf(assessment, rules, when, deciding?.worst), further: furtherOf(assessment, week) };
 }
@@ -178,12 +184,10 @@ function furtherOf(assessment: Assessment, week: Week): string[] {
   if (failed.length > 0) further.push(`${failed.length} of ${judged.length} requirements judged were not met.`);
   else if (judged.length > 0 && open.length === 0) further.push(`All ${judged.length} requirements judged were met.`);
   if (open.length > 0) further.push(`${open.length} of ${judged.length} could not be decided.`);
-  const weeks = consecutiveWeeks(assessment);
+  const weeks = consecutiveWeeks(assessment).filter(({ complete }) => complete);
   const bad = weeks.filter(({ verdict }) => verdict === "does-not-conform");
   if (weeks.length > 1)
-    further.push(
-      `${bad.length} of ${weeks.length} consecutive weeks recorded did not conform; see the table of weeks.`,
-    );
+    further.push(`${bad.length} of ${weeks.length} consecutive weeks did not conform; see the table of weeks.`);
   const missed = assessment.notAssessed.length;
   if (missed > 0)
     further.push(`${missed} ${missed === 1 ? "requirement was" : "requirements were"} not assessed; see below why.`);

@@ -193,7 +193,7 @@ describeInBrowser("report.html in a browser", (browser) => {
     await close();
   });
 
-  it("opens what is folded away for the printer", async () => {
+  it("opens what is folded away for the printer, but for other weeks", async () => {
     const { page, close } = await open("report.html");
     expect(await page.locator("details[open]").count()).toBe(0);
     await page.evaluate(() => dispatchEvent(new Event("beforeprint")));

@@ -120,7 +120,7 @@ describe("profile data", () => {
     const data = profileData(subject as never);
     expect(data.step).toBe(4);
     const highest = Math.max(...(subject?.phases.flatMap(({ series }) => [...(series.max as Float64Array)]) ?? []));
-    expect(data.high).toBe(highest);
+    expect(data.extremes[1]).toBe(highest);
     const rows = rowsOf(data.columns).filter(({ phase }) => phase === "L2");
     const l2 = subject?.phases.find(({ phase }) => phase === "L2");
     const stretches = new Set(l2?.above.map((i) => Math.floor(i / 4)));

@@ -46,7 +46,7 @@ describe("the statement", () => {
 
   it("counts the weeks where there are several", async () => {
     const { assessment: weeks } = await sampleReport({ days: 21 });
-    expect(statement(weeks).further.join(" ")).toContain("3 of 3 consecutive weeks recorded did not conform");
+    expect(statement(weeks).further.join(" ")).toContain("3 of 3 consecutive weeks did not conform");
     expect(decidingWeek(weeks)).toBe(weeks.weeks[0]);
   });
 });

@@ -1,6 +1,5 @@
 import type { Phase } from "../../recording/quantity.js";
 import type { Assessment, Row } from "../../rules/assessment.js";
-import { localClock } from "../local-time.js";
 import { formatAgainstLimits } from "../numbers.js";
 import { decidingWeek } from "../rows.js";
 import { weekText } from "../wording.js";
@@ -13,7 +12,7 @@ const HEIGHT = 230;
 /** By order and phase: the value that the required share of intervals does not exceed, beside the order's limit. */
 export function harmonicsByOrder(assessment: Assessment, rows: readonly Row[]): Chart {
   const week = decidingWeek(assessment);
-  const when = week === undefined ? "" : weekText(week, localClock(assessment.recording.zone));
+  const when = week === undefined ? "" : weekText(assessment, week);
   const drawn = rows.filter(({ percentile }) => percentile.high !== undefined);
   const phases = [...new Set(drawn.map(({ phase }) => phase))];
   const limits = new Map(rows.map((row) => [row.order as number, row.limit.max as number]));

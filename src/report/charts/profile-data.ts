@@ -10,9 +10,10 @@ export interface ProfileData {
   /** Intervals that share one point. */
   readonly step: number;
   readonly hasExtremes: boolean;
-  /** Lowest and highest value drawn. */
-  readonly low: number;
-  readonly high: number;
+  /** Lowest and highest point of the line or of a value outside. */
+  readonly values: readonly [number, number];
+  /** Lowest and highest end of the band; of the line where there is no band. */
+  readonly extremes: readonly [number, number];
 }
 
 /** Points of all phases: line `v`, band `low`…`high`, `out` where a value lies outside; an empty point breaks the line at a gap. */
@@ -32,8 +33,8 @@ export function profileData(subject: Subject): ProfileData {
       ...(hasExtremes && { low: points.low, high: points.high }),
       out: runsOf(points.out),
     },
-    low: extreme(points, Math.min, Number.POSITIVE_INFINITY),
-    high: extreme(points, Math.max, Number.NEGATIVE_INFINITY),
+    values: ends([points.v, points.out]),
+    extremes: ends([points.v, points.low, points.high]),
   };
 }
 
@@ -46,6 +47,18 @@ interface Points {
   readonly out: (number | null)[];
 }
 
+/** The point that is gathered from the intervals of one slot; NaN where there is nothing. */
+interface Bin {
+  count: number;
+  sum: number;
+  low: number;
+  high: number;
+  /** One of the values outside: the highest where some are too high, else the first that is too low. */
+  out: number;
+}
+
+const emptyBin = (): Bin => ({ count: 0, sum: 0, low: Number.NaN, high: Number.NaN, out: Number.NaN });
+
 function addPhase(
   points: Points,
   { phase, series, counted, above, below }: SubjectPhase,
@@ -53,53 +66,59 @@ function addPhase(
   step: number,
 ) {
   const name = phaseName(phase);
-  const isOut = new Set([...above, ...below]);
-  const slotOf = (i: number) => {
-    const place = ((series.starts[i] as number) - subject.start) / subject.interval;
-    return step === 1 ? place : Math.floor(place / step);
-  };
-  const add = (at: number, v: number | null, low: number | null, high: number | null, out: number | null) => {
+  const side = new Int8Array(series.values.length);
+  for (const i of above) side[i] = 1;
+  for (const i of below) side[i] = -1;
+  const short = series.origin === "logged" && step === 1 ? (value: number) => value : nineDigits;
+  const known = (value: number) => (Number.isNaN(value) ? null : short(value));
+  const add = (at: number, { count, sum, low, high, out }: Bin) => {
     points.phase.push(name);
     points.at.push(at);
-    points.v.push(v);
-    points.low.push(low);
-    points.high.push(high);
-    points.out.push(out);
+    points.v.push(known(sum / count));
+    points.low.push(known(low));
+    points.high.push(known(high));
+    points.out.push(known(out));
   };
-  let previous: number | undefined;
-  for (let k = 0; k < counted.length; ) {
-    const slot = slotOf(counted[k] as number);
-    if (previous !== undefined && slot > previous + 1) add(previous + 1, null, null, null, null);
-    const bin: number[] = [];
-    while (k < counted.length && slotOf(counted[k] as number) === slot) bin.push(counted[k++] as number);
-    const values = bin.map((i) => series.values[i] as number);
-    const lows = extremesOf(bin, series.min, step > 1 ? values : []);
-    const highs = extremesOf(bin, series.max, step > 1 ? values : []);
-    const out = bin.filter((i) => isOut.has(i)).map((i) => series.values[i] as number);
-    add(
-      slot,
-      short(values.reduce((sum, value) => sum + value, 0) / values.length),
-      lows.length === 0 ? null : Math.min(...lows),
-      highs.length === 0 ? null : Math.max(...highs),
-      out.length === 0 ? null : (out[0] as number),
-    );
-    previous = slot;
+  let bin = emptyBin();
+  let slot = Number.NaN;
+  for (const i of counted) {
+    const place = ((series.starts[i] as number) - subject.start) / subject.interval;
+    const next = step === 1 ? place : Math.floor(place / step);
+    if (next !== slot) {
+      if (bin.count > 0) add(slot, bin);
+      if (next > slot + 1) add(slot + 1, emptyBin());
+      bin = emptyBin();
+      slot = next;
+    }
+    const value = series.values[i] as number;
+    bin.count++;
+    bin.sum += value;
+    const inner = step > 1 ? value : Number.NaN;
+    bin.low = least(bin.low, least(series.min?.[i] ?? Number.NaN, inner));
+    bin.high = -least(-bin.high, least(-(series.max?.[i] ?? Number.NaN), -inner));
+    if (side[i] === 1) bin.out = -least(-bin.out, -value);
+    else if (side[i] === -1 && Number.isNaN(bin.out)) bin.out = value;
   }
+  if (bin.count > 0) add(slot, bin);
 }
 
-function extremesOf(bin: readonly number[], column: Float64Array | undefined, values: readonly number[]): number[] {
-  const known = column === undefined ? [] : bin.map((i) => column[i] as number).filter((value) => !Number.isNaN(value));
-  return [...known, ...values].map(short);
+/** The lesser of two; of a number and NaN the number. */
+function least(a: number, b: number): number {
+  return Number.isNaN(a) || b < a ? b : a;
 }
 
-/** Nine significant digits tell a value from its limit as any log would and keep the page small. */
-function short(value: number): number {
+/** Enough to tell a value from its limit as any log would; keeps the page small. */
+function nineDigits(value: number): number {
   return Number(value.toPrecision(9));
 }
 
-function extreme(points: Points, pick: (a: number, b: number) => number, start: number): number {
-  let found = start;
-  for (const column of [points.v, points.low, points.high])
-    for (const value of column) if (value !== null) found = pick(found, value);
-  return found;
+function ends(columns: readonly (readonly (number | null)[])[]): readonly [number, number] {
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const column of columns)
+    for (const value of column)
+      if (value !== null) {
+        low = Math.min(low, value);
+        high = Math.max(high, value);
+      }
+  return [low, high];
 }

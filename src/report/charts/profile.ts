@@ -3,7 +3,7 @@ import { offsetText } from "../local-time.js";
 import { axisTitle, lineLabel, profileNote, profileTitle, shortLineLabel, timeAxisTitle } from "../wording-charts.js";
 import type { Chart, Columns } from "./chart.js";
 import { type ProfileData, profileData } from "./profile-data.js";
-import { BAND, FULL_WIDTH, INK, OUTSIDE, phaseScale } from "./style.js";
+import { BAND, FULL_WIDTH, INK, OUTSIDE, phaseName, phaseStyle } from "./style.js";
 import type { Subject } from "./subject.js";
 
 const PROFILE_WIDTH = FULL_WIDTH - 230;
@@ -11,20 +11,25 @@ const PANEL_HEIGHT = 104;
 const SINGLE_HEIGHT = 190;
 /** Pixels for the name of a limit beside the plot, and the plot width below which only its number is written. */
 const LABEL_WIDTH = 160;
+const LABEL_HEIGHT = 12;
 const NARROW = 420;
+/** Parts of the range of values: room at both ends, and how far extremes may widen it. */
+const MARGIN = 0.09;
+const MOST_WIDENING = 0.25;
 
 /** Course over the recording, one panel per phase: line, band of extremes, limits, and a triangle at each value outside. */
 export function profile(subject: Subject): Chart {
   const points = profileData(subject);
   const range = valueRange(subject.limits, points);
+  const height = subject.phases.length > 1 ? PANEL_HEIGHT : SINGLE_HEIGHT;
   return {
     id: `${subject.id}-profile`,
     title: profileTitle(subject),
-    note: profileNote(subject, points.step, points.hasExtremes),
+    note: profileNote(subject, points, range),
     kind: "time",
     width: FULL_WIDTH,
     spec: specOf(subject, range, points.hasExtremes),
-    data: { profile: points.columns, limits: limitLines(subject.limits, range) },
+    data: { profile: points.columns, limits: limitLines(subject.limits, range, height) },
     extent: extentOf(subject),
     offset: offsetText(subject.clock, subject.start),
     unit: subject.unit,
@@ -40,29 +45,45 @@ function extentOf({ clock, start, end }: Subject): Range {
   return [(start + offset) / 1000, (end + offset) / 1000];
 }
 
-/** From the lowest to the highest value drawn, widened to the narrowest limits, so that the distance to them shows. */
-function valueRange(limits: readonly Row[], points: ProfileData): Range {
+/**
+ * From the lowest to the highest value, widened to the narrowest limits so that the distance to them shows. Extremes
+ * inside the intervals widen it by a quarter at most: a short dip must not press the course into a line.
+ */
+function valueRange(limits: readonly Row[], { values, extremes }: ProfileData): Range {
   const mins = limits.flatMap(({ limit }) => limit.min ?? []);
   const maxes = limits.flatMap(({ limit }) => limit.max ?? []);
   const floor = maxes.length > 0 && mins.length === 0 ? 0 : Number.POSITIVE_INFINITY;
-  const low = Math.min(points.low, mins.length > 0 ? Math.max(...mins) : floor);
-  const high = Math.max(points.high, maxes.length > 0 ? Math.min(...maxes) : points.high);
-  const margin = (high - low || 1) * 0.09;
-  return [low === 0 ? 0 : low - margin, high + margin];
+  const low = Math.min(values[0], mins.length > 0 ? Math.max(...mins) : floor);
+  const high = Math.max(values[1], maxes.length > 0 ? Math.min(...maxes) : values[1]);
+  const size = high - low || 1;
+  const from = Math.max(Math.min(low, extremes[0]), low - MOST_WIDENING * size);
+  const to = Math.min(Math.max(high, extremes[1]), high + MOST_WIDENING * size);
+  return [from === 0 ? 0 : from - MARGIN * size, to + MARGIN * size];
 }
 
 /** Limits inside the drawn range, each value once, with the clause of the requirement that is named first. */
-function limitLines(limits: readonly Row[], [low, high]: Range): Columns {
+function limitLines(limits: readonly Row[], [low, high]: Range, height: number): Columns {
   const lines = new Map<number, Row>();
   for (const row of limits)
     for (const y of [row.limit.max, row.limit.min])
       if (y !== undefined && y >= low && y <= high && !lines.has(y)) lines.set(y, row);
-  const all = [...lines];
+  const all = [...lines].sort(([a], [b]) => b - a);
   return {
     y: all.map(([y]) => y),
     short: all.map(([y, row]) => shortLineLabel(y, row)),
     label: all.map(([y, row]) => lineLabel(y, row)),
+    shift: labelShifts(all.map(([y]) => ((high - y) / (high - low)) * height)),
   };
+}
+
+/** How far labels move down so that none covers the one above it; places in pixels from the top, ascending. */
+function labelShifts(places: readonly number[]): number[] {
+  let free = Number.NEGATIVE_INFINITY;
+  return places.map((place) => {
+    const at = Math.max(place, free);
+    free = at + LABEL_HEIGHT;
+    return at - place;
+  });
 }
 
 function specOf(subject: Subject, range: Range, hasExtremes: boolean): Record<string, unknown> {
@@ -75,8 +96,14 @@ function specOf(subject: Subject, range: Range, hasExtremes: boolean): Record<st
     scale: { domain: range, nice: false, zero: false },
     axis: { tickCount: 5 },
   };
-  const phases = subject.phases.map(({ phase }) => phase);
-  const color = { field: "phase", type: "nominal", legend: null, scale: phaseScale(phases, "color") };
+  // Conditions, not a colour scale: a scale would make Vega split each panel's line by phase once more.
+  const color = {
+    condition: subject.phases.map(({ phase }) => ({
+      test: `datum.phase === '${phaseName(phase)}'`,
+      value: phaseStyle(phase).color,
+    })),
+    value: INK,
+  };
   const layer = [
     ...bandLayer(subject.limits[0], range),
     ...(hasExtremes
@@ -147,6 +174,7 @@ function limitLayers(y: Record<string, unknown>, widthSignal: string): Record<st
         type: "text",
         align: "left",
         dx: 5,
+        dy: { expr: "datum.shift" },
         limit: LABEL_WIDTH,
         text: { expr: `${widthSignal} < ${NARROW} ? datum.short : datum.label` },
       },

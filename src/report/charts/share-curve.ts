@@ -67,6 +67,8 @@ export function shareCurve(subject: Subject): Chart {
             type: "text",
             align: { expr: "datum.side === 'max' ? 'right' : 'left'" },
             dx: { expr: "datum.side === 'max' ? -7 : 7" },
+            lineBreak: "\n",
+            baseline: { expr: "datum.side === 'max' ? 'bottom' : 'top'" },
           },
           encoding: { x: { ...x, field: "x" }, y: { ...y, field: "labelAt" }, text: { field: "label" } },
         },
@@ -131,7 +133,7 @@ function bars({ limits }: Subject): Columns {
     to: sides.map((side) => (side === "max" ? 100 - allowed : 100)),
     side: sides,
     // In the corners that the curves do not reach: low on the right, high on the left.
-    labelAt: sides.map((side) => (side === "max" ? 6 : 94)),
+    labelAt: sides.map((side) => (side === "max" ? 2 : 98)),
     label: row === undefined ? [] : sides.map((side) => barLabel(side, row.limit[side] as number, row)),
   };
 }

@@ -1,5 +1,6 @@
 import type { Chart, ChartSection } from "../charts/chart.js";
 import { compileChart, drawChart } from "../charts/draw.js";
+import { FULL_WIDTH } from "../charts/style.js";
 import { decimalsOf } from "../numbers.js";
 import { HEADINGS } from "../wording-page.js";
 import { Html, html, jsonScript, unbroken } from "./html.js";
@@ -32,7 +33,7 @@ async function figure(chart: Chart): Promise<Html> {
     ...(extent !== undefined && { extent }),
     ...(offset !== undefined && { offset }),
   };
-  return html`<figure class="chart ${kind}" id="chart-${chart.id}" data-width="${chart.width}" style="max-width:${chart.width}px">
+  return html`<figure class="chart ${kind}${chart.width === FULL_WIDTH && " full"}" id="chart-${chart.id}" data-width="${chart.width}" style="max-width:${chart.width}px">
 <figcaption>${unbroken(chart.title)}</figcaption>
 <div class="picture" role="group" aria-label="${chart.title}">${new Html(svg)}</div>
 <p class="note">${unbroken(chart.note)}</p>

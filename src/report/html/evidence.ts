@@ -57,15 +57,16 @@ function events({ events: list }: Assessment, clock: LocalClock): Html | undefin
 ${plainTable([T.kind, T.phases, T.start, T.duration, T.extreme], rows)}</section>`;
 }
 
-function recording({ recording: r }: Assessment): Html {
+function recording({ recording: r, sources }: Assessment): Html {
+  const several = sources.length > 1;
   const line = (column: (typeof r.columns)[number]) => [
-    column.file,
+    ...(several ? [column.file] : []),
     column.position,
     column.header,
     column.takenFor ?? html`<b>${T.notUsed}</b>`,
     column.reason,
   ];
-  const titles = [T.file, T.position, T.header, T.takenFor, T.reason];
+  const titles = [...(several ? [T.file] : []), T.position, T.header, T.takenFor, T.reason];
   const unused = r.columns.filter(({ takenFor }) => takenFor === undefined);
   const counts = Object.entries(r.intervals).map(([name, count]) => [INTERVALS[name] ?? name, count]);
   return html`<section id="recording"><h2>${HEADINGS.recording}</h2>

@@ -1,7 +1,7 @@
 import type { Assessment, Week } from "../../rules/assessment.js";
 import { instantOf, type LocalClock, localTime } from "../local-time.js";
 import { byRequirement, consecutiveWeeks, decidingWeek, requirementTitle } from "../rows.js";
-import { statement, verdictWord, weekText } from "../wording.js";
+import { capital, statement, verdictWord, weekEnd, weekText } from "../wording.js";
 import {
   DANGER_WORDS,
   HEADINGS,
@@ -36,20 +36,19 @@ ${further.length > 0 && html`<p>${further.join(" ")}</p>`}
 ${
   week !== undefined &&
   html`<section id="requirements"><h2>${HEADINGS.requirements}</h2>
-<p class="note">${capital(weekText(week, clock))}.</p>
+<p class="note">${capital(weekText(assessment, week))}.</p>
 ${requirementsTable(assessment, week, clock)}</section>`
 }
 ${weeksSection(assessment, clock)}
 ${notAssessed(assessment)}`;
 }
 
-function dangers({ recording }: Assessment): Html[] {
-  return recording.findings
-    .filter(({ danger }) => danger !== undefined)
-    .map(
-      (finding) => html`<section class="danger" role="alert"><h2>${DANGER_WORDS.title}</h2><p>${finding.sentence}</p>
-<ul>${DANGER_WORDS.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>`,
-    );
+function dangers({ recording }: Assessment): Html | undefined {
+  const found = recording.findings.filter(({ danger }) => danger !== undefined);
+  if (found.length === 0) return undefined;
+  return html`<section class="danger" role="alert"><h2>${DANGER_WORDS.title}</h2>
+${found.map(({ sentence }) => html`<p>${sentence}</p>\n`)}
+<ul>${DANGER_WORDS.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>`;
 }
 
 /** Several weeks in one table, then each of the other weeks with its own requirements. */
@@ -60,9 +59,9 @@ function weeksSection(assessment: Assessment, clock: LocalClock): Html | undefin
   const shown = decidingWeek(assessment);
   const line = (week: Week) => [
     localTime(clock, instantOf(week.start)),
-    localTime(clock, instantOf(week.end)),
+    localTime(clock, instantOf(weekEnd(assessment.recording, week))),
     kindText(week),
-    coverageText(week.coverage),
+    unbroken(coverageText(week.coverage)),
     badge(week.verdict),
     failedText(assessment, week),
   ];
@@ -74,7 +73,7 @@ ${weeks
   .map(
     (
       week,
-    ) => html`<details class="week"><summary>${capital(weekText(week, clock))}: ${verdictWord(week.verdict)}</summary>
+    ) => html`<details class="week"><summary>${capital(weekText(assessment, week))}: ${verdictWord(week.verdict)}</summary>
 ${requirementsTable(assessment, week, clock)}</details>`,
   )}</section>`;
 }
@@ -98,8 +97,4 @@ function notAssessed(assessment: Assessment): Html {
   );
   return html`<section id="not-assessed"><h2>${HEADINGS.notAssessed}</h2>
 ${items.length === 0 ? html`<p>${NONE.notAssessed}</p>` : html`<ul>${items}</ul>`}</section>`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,18 +1,21 @@
 import { chartSections } from "../charts/index.js";
 import { localClock } from "../local-time.js";
 import type { Renderer } from "../renderer.js";
+import { decidingWeek } from "../rows.js";
 import { verdictWord } from "../wording.js";
 import { HEADINGS } from "../wording-page.js";
 import { chartsSection } from "./charts.js";
 import { evidence } from "./evidence.js";
 import { firstScreen } from "./first-screen.js";
 import { page } from "./page.js";
+import { printedRows } from "./requirements.js";
 
 export const htmlReport: Renderer = {
   id: "html",
   title: "report.html: statement, tables, charts and evidence in one page that opens offline",
   render: async (assessment, measurements, assets) => {
     const clock = localClock(assessment.recording.zone);
+    const week = decidingWeek(assessment);
     const site = assessment.setup.site?.value;
     const title = `${HEADINGS.page}: ${site === undefined ? "" : `${site}, `}${verdictWord(assessment.verdict)}`;
     const content = await page({
@@ -20,6 +23,7 @@ export const htmlReport: Renderer = {
       first: firstScreen(assessment, clock),
       charts: await chartsSection(chartSections(assessment, measurements)),
       evidence: evidence(assessment, clock),
+      printed: week === undefined ? undefined : printedRows(assessment, week, clock),
       vega: await assets.vega(),
     });
     return [{ path: "report.html", content }];

@@ -13,6 +13,8 @@ export interface PageParts {
   readonly first: Html;
   readonly charts: Html;
   readonly evidence: Html;
+  /** For paper only. */
+  readonly printed: Html | undefined;
   /** Vega for browsers. */
   readonly vega: string;
 }
@@ -32,7 +34,7 @@ const LINKS = [
  * One file that opens offline. Its policy lets nothing be fetched and only its own script run, named by its hash;
  * 'unsafe-eval' is there because Vega turns the expressions of a chart into functions.
  */
-export async function page({ title, first, charts, evidence, vega }: PageParts): Promise<string> {
+export async function page({ title, first, charts, evidence, printed, vega }: PageParts): Promise<string> {
   const script = inlineScript(`${vega}\n${startScript()}`);
   const policy = `default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-${await sha256Base64(script)}' 'unsafe-eval'; base-uri 'none'; form-action 'none'`;
   return html`<!DOCTYPE html>
@@ -50,6 +52,7 @@ ${first}
 <nav aria-label="${HEADINGS.contents}">${LINKS.map(([id, text]) => html`<a href="#${id}">${text}</a> `)}</nav>
 ${charts}
 ${evidence}
+${printed}
 </main>
 <script>${new Html(script)}</script>
 </body>

@@ -4,6 +4,7 @@ import { decimalsOf, exact, fixed, formatAgainstLimits, percentOfShare } from ".
 import { byRequirement, type RequirementRows } from "../rows.js";
 import {
   allowedText,
+  capital,
   foundText,
   limitText,
   placeText,
@@ -11,11 +12,19 @@ import {
   shareText,
   UNCONFIRMED_MARK,
   UNCONFIRMED_NOTE,
+  weekText,
   withUnit,
   worstText,
   worstTimeText,
 } from "../wording.js";
-import { BINDING_NOTE, DETAIL_COLUMNS, detailsSummary, REQUIREMENT_COLUMNS, ROBUST_NOTE } from "../wording-page.js";
+import {
+  BINDING_NOTE,
+  DETAIL_COLUMNS,
+  detailsSummary,
+  HEADINGS,
+  REQUIREMENT_COLUMNS,
+  ROBUST_NOTE,
+} from "../wording-page.js";
 import { type Html, html, unbroken } from "./html.js";
 import { badge, cell, head } from "./table.js";
 
@@ -42,9 +51,20 @@ ${cell(R.worst, unbroken(worstText(worst)))}${cell(R.when, worstTimeText(worst, 
 ${cell(R.verdict, badge(worst.verdict))}${cell(R.robust, robustText(worst))}
 </tr>
 <tr class="more"><td colspan="9"><details><summary>${detailsSummary(rows.length)}</summary>
-<div class="wide"><table class="details">${head(Object.values(D))}<tbody>
-${rows.map((row) => detailLine(row, clock))}</tbody></table></div></details></td></tr>
+<div class="wide">${detailTable(rows, clock)}</div></details></td></tr>
 `;
+}
+
+/** Every phase and order of a week once more, for paper, where nothing can be unfolded. */
+export function printedRows(assessment: Assessment, week: Week, clock: LocalClock): Html {
+  return html`<section class="printed"><h2>${HEADINGS.everyRow}</h2>
+<p class="note">${capital(weekText(assessment, week))}.</p>
+${byRequirement(assessment, week).map(({ title, rows }) => html`<h3>${title}</h3>${detailTable(rows, clock)}\n`)}</section>`;
+}
+
+function detailTable(rows: readonly Row[], clock: LocalClock): Html {
+  return html`<table class="details">${head(Object.values(D))}<tbody>
+${rows.map((row) => detailLine(row, clock))}</tbody></table>`;
 }
 
 /** The shown row may be confirmed while other orders of the requirement are not. */
@@ -57,7 +77,7 @@ function detailLine(row: Row, clock: LocalClock): Html {
   const flagged = `${withFlagged.outside} of ${withFlagged.n} / ${withoutFlagged.outside} of ${withoutFlagged.n}`;
   return html`<tr data-row="${row.id} ${placeText(row)}"><th scope="row">${placeText(row)}</th>
 <td>${unbroken(limitText(row))}${!row.confirmed && mark(false)}</td><td>${unbroken(allowedText(row))}</td><td>${unbroken(foundText(row))}</td><td>${row.missing}</td>
-<td>${unbroken(worstText(row))}</td><td>${worstTimeText(row, clock)}</td><td>${percentileText(row)}</td><td>${flagged}</td><td>${row.origin}</td>
+<td>${unbroken(worstText(row))}</td><td>${worstTimeText(row, clock)}</td><td>${unbroken(percentileText(row))}</td><td>${flagged}</td><td>${row.origin}</td>
 <td>${badge(row.verdict)}${row.reason !== undefined && html`<br><small>${row.reason.sentence}</small>`}</td><td>${robustText(row)}</td></tr>
 `;
 }

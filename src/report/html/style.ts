@@ -64,22 +64,32 @@ figure.time .picture { touch-action: pan-y pinch-zoom; cursor: crosshair; }
   table.cards > tbody > tr.more > td { padding-bottom: .6rem; margin-bottom: .4rem; }
   .controls span { display: none; }
 }
+.printed { display: none; }
 @page { size: A4; margin: 15mm 14mm 17mm; @bottom-right { content: counter(page) " / " counter(pages); font: 9pt sans-serif; } }
+@page rows { size: A4 landscape; }
 @media print {
-  body { max-width: none; padding: 0; font-size: 9.5pt; }
+  html { font-size: 9.5pt; }
+  body { max-width: none; padding: 0; }
   h1 { font-size: 14pt; }
-  table { font-size: 8pt; }
-  .wide { overflow: visible; }
-  .wide table, .wide table.details { min-width: 0; }
-  .wide table.details { font-size: 6.5pt; }
-  details::details-content { content-visibility: visible; block-size: auto; }
-  nav, .controls, .tip { display: none !important; }
   h2, h3, figcaption { break-after: avoid; }
+  table { font-size: 8pt; }
+  nav, .controls, .tip, tr.more { display: none !important; }
+  .requirements > tbody > tr.requirement > * { border-bottom: 1px solid var(--line); padding-bottom: .35rem; }
+  .wide { overflow: visible; }
+  .wide table { min-width: 0; font-size: 7pt; }
+  .wide th, .wide td { padding: .15rem .5rem .15rem 0; }
+  .wide small { font-size: inherit; }
+  details:not(.week)::details-content { content-visibility: visible; block-size: auto; }
+  .printed { display: block; page: rows; }
+  .printed table { font-size: 7pt; }
+  .printed th, .printed td { padding: .15rem .4rem .15rem 0; }
   figure, tr, .statement, .danger, li { break-inside: avoid; }
-  figure { max-width: 100%; }
+  .figures { gap: 3mm; }
+  figure.full { flex: 1 0 100%; max-width: 100% !important; }
+  figure.marks:not(.full) { flex: 0 1 57%; }
+  figure.curve { flex: 0 1 40%; }
+  figure.time::after { content: none !important; }
   .picture { overflow: visible; }
   .picture svg { max-width: 100%; height: auto; }
-  .figures { display: block; }
-  figure { margin-bottom: 6mm; }
 }
 `;

@@ -120,7 +120,8 @@ export function liveCharts(tools: Tools): void {
   for (const figure of document.querySelectorAll("figure.chart")) observer.observe(figure);
 
   document.documentElement.classList.add("live");
+  // Other weeks stay as the reader left them: on paper the table of weeks stands for them.
   addEventListener("beforeprint", () => {
-    for (const details of document.querySelectorAll("details")) details.open = true;
+    for (const details of document.querySelectorAll<HTMLDetailsElement>("details:not(.week)")) details.open = true;
   });
 }
