@@ -5,8 +5,8 @@ export type Phase = "L1" | "L2" | "L3" | "N" | "L12" | "L23" | "L31" | "system";
 export const PHASE_TO_NEUTRAL = ["L1", "L2", "L3"] as const satisfies readonly Phase[];
 export const PHASE_TO_PHASE = ["L12", "L23", "L31"] as const satisfies readonly Phase[];
 
-/** V, A, W, var, VA, Hz, % (of the fundamental or of the positive sequence), 1 (no unit). */
-export type Unit = "V" | "A" | "W" | "var" | "VA" | "Hz" | "%" | "1";
+/** V, A, W, var, VA, Wh, Hz, % (of the fundamental or of the positive sequence), 1 (no unit). */
+export type Unit = "V" | "A" | "W" | "var" | "VA" | "Wh" | "Hz" | "%" | "1";
 
 /**
  * How shorter intervals become a longer one. `rms`: root of the mean square (IEC 61000-4-30, aggregation of
@@ -22,7 +22,8 @@ export interface QuantityInfo {
   readonly aggregation: AggregationRule;
 }
 
-export const QUANTITIES = {
+/** What a logger may have written. */
+export const LOGGED_QUANTITIES = {
   voltage: { symbol: "U", name: "supply voltage", unit: "V", aggregation: "rms" },
   current: { symbol: "I", name: "current", unit: "A", aggregation: "rms" },
   frequency: { symbol: "f", name: "power frequency", unit: "Hz", aggregation: "mean" },
@@ -42,6 +43,25 @@ export const QUANTITIES = {
   "power-factor": { symbol: "PF", name: "power factor", unit: "1", aggregation: "none" },
 } as const satisfies Record<string, QuantityInfo>;
 
+/** What is measured from waveforms only. */
+const WAVEFORM_QUANTITIES = {
+  underdeviation: { symbol: "Uunder", name: "voltage underdeviation", unit: "%", aggregation: "none" },
+  overdeviation: { symbol: "Uover", name: "voltage overdeviation", unit: "%", aggregation: "none" },
+  "crest-factor-voltage": { symbol: "CF-U", name: "crest factor of the voltage", unit: "1", aggregation: "rms" },
+  "crest-factor-current": { symbol: "CF-I", name: "crest factor of the current", unit: "1", aggregation: "rms" },
+  "interharmonic-current": { symbol: "Iih", name: "interharmonic current", unit: "A", aggregation: "rms" },
+  "displacement-factor": { symbol: "PF1", name: "displacement power factor", unit: "1", aggregation: "none" },
+  "nonactive-power": { symbol: "N", name: "nonactive power", unit: "var", aggregation: "mean" },
+  "current-distortion-power": { symbol: "DI", name: "current distortion power", unit: "var", aggregation: "mean" },
+  "voltage-distortion-power": { symbol: "DV", name: "voltage distortion power", unit: "var", aggregation: "mean" },
+  "harmonic-apparent-power": { symbol: "SH", name: "harmonic apparent power", unit: "VA", aggregation: "mean" },
+  "energy-import": { symbol: "E+", name: "active energy, import", unit: "Wh", aggregation: "none" },
+  "energy-export": { symbol: "E−", name: "active energy, export", unit: "Wh", aggregation: "none" },
+} as const satisfies Record<string, QuantityInfo>;
+
+export const QUANTITIES = { ...LOGGED_QUANTITIES, ...WAVEFORM_QUANTITIES };
+
+export type LoggedQuantity = keyof typeof LOGGED_QUANTITIES;
 export type Quantity = keyof typeof QUANTITIES;
 
 /** One place in the table of measured values: a quantity on a phase, with a harmonic order where there is one. */
@@ -50,10 +70,13 @@ export interface SeriesKey {
   readonly phase: Phase;
   /** Harmonic order 1…50; for interharmonics the order below the group. */
   readonly order?: number;
+  /** Carrier frequency of mains signalling, in Hz, where several are measured. */
+  readonly hertz?: number;
 }
 
 /** A stable text for a key, for maps and messages: "harmonic-voltage L1 order 5". */
 export function keyText(key: SeriesKey): string {
   const where = key.phase === "system" ? "" : ` ${key.phase}`;
-  return `${key.quantity}${where}${key.order === undefined ? "" : ` order ${key.order}`}`;
+  const order = key.order === undefined ? "" : ` order ${key.order}`;
+  return `${key.quantity}${where}${order}${key.hertz === undefined ? "" : ` at ${key.hertz} Hz`}`;
 }

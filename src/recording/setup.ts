@@ -1,12 +1,12 @@
 import { z } from "zod";
-import { QUANTITIES } from "./quantity.js";
+import { LOGGED_QUANTITIES, type LoggedQuantity } from "./quantity.js";
 
 /**
  * The measurement setup: what the person who set up the recorder knows and the log may not say.
  * The schema of the setup file (YAML); an unknown key is an error, so that a typo never drops a fact.
  */
 
-const quantities = Object.keys(QUANTITIES) as [keyof typeof QUANTITIES, ...(keyof typeof QUANTITIES)[]];
+const quantities = Object.keys(LOGGED_QUANTITIES) as [LoggedQuantity, ...LoggedQuantity[]];
 
 /** What one column of a log holds, where the header does not say it or says it wrongly. */
 export const columnSetupSchema = z.strictObject({
@@ -20,6 +20,18 @@ export const columnSetupSchema = z.strictObject({
   statistic: z.enum(["mean", "min", "max"]).optional(),
   /** V, kV, mV, A, kA, mA, Hz, mHz, %, p.u., "% of declared", W, kW, MW, var, kvar, Mvar, VA, kVA, MVA, 1. */
   unit: z.string().optional(),
+});
+
+/** What one channel of a waveform log holds, where its name and phase do not say it or say it wrongly. */
+export const channelSetupSchema = z.strictObject({
+  /** Name exactly as in the log, or the 1-based position among the analog channels. */
+  channel: z.union([z.string(), z.int().positive()]),
+  /** True: leave the channel out. Then nothing else may be given. */
+  ignore: z.literal(true).optional(),
+  quantity: z.enum(["voltage", "current"]).optional(),
+  phase: z.enum(["L1", "L2", "L3", "N", "L12", "L23", "L31"]).optional(),
+  /** True: the channel was connected the wrong way round. */
+  inverted: z.boolean().optional(),
 });
 
 /** A transformer ratio: a number, or primary/secondary as in "20000/100". */
@@ -52,11 +64,13 @@ export const setupSchema = z.strictObject({
   voltageRatio: transformerRatio.optional(),
   currentRatio: transformerRatio.optional(),
   columns: z.array(columnSetupSchema).optional(),
+  channels: z.array(channelSetupSchema).optional(),
 });
 
 /** The setup as given in a file and options. */
 export type GivenSetup = z.infer<typeof setupSchema>;
 export type ColumnSetup = z.infer<typeof columnSetupSchema>;
+export type ChannelSetup = z.infer<typeof channelSetupSchema>;
 
 /** A value with its origin: given by the user, inferred from the data (with the reason), or assumed (with a warning). */
 export interface Stated<T> {

@@ -1,4 +1,4 @@
-import type { Phase, Quantity } from "../../src/recording/quantity.js";
+import type { LoggedQuantity, Phase } from "../../src/recording/quantity.js";
 import type { Language } from "./dialect.js";
 import type { LogColumn } from "./log-table.js";
 
@@ -14,7 +14,7 @@ interface Words {
   readonly order: string;
   readonly total: string;
   readonly statistic: Readonly<Record<LogColumn["statistic"], string>>;
-  readonly quantity: Readonly<Record<Quantity, string>>;
+  readonly quantity: Readonly<Record<LoggedQuantity, string>>;
 }
 
 const WORDS: Readonly<Record<Language, Words>> = {
@@ -160,8 +160,8 @@ const WORDS: Readonly<Record<Language, Words>> = {
   },
 };
 
-const POWERS: readonly Quantity[] = ["active-power", "reactive-power", "apparent-power"];
-const SINGLE_VALUED: readonly Quantity[] = ["pst", "plt"];
+const POWERS: readonly LoggedQuantity[] = ["active-power", "reactive-power", "apparent-power"];
+const SINGLE_VALUED: readonly LoggedQuantity[] = ["pst", "plt"];
 
 /** The header of a column in two parts: what and where; statistic and order. The unit is not in it. */
 export function headerOf(column: LogColumn, language: Language): { readonly upper: string; readonly lower: string } {

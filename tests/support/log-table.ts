@@ -1,4 +1,4 @@
-import type { SeriesKey } from "../../src/recording/quantity.js";
+import type { LoggedQuantity, SeriesKey } from "../../src/recording/quantity.js";
 import type { Duration, Instant } from "../../src/recording/time.js";
 
 /**
@@ -18,6 +18,7 @@ export interface LogTable {
 
 /** One value per row in the unit of its quantity, times 10^decimals; NaN: missing. */
 export interface LogColumn extends SeriesKey {
+  readonly quantity: LoggedQuantity;
   readonly statistic: "mean" | "min" | "max";
   readonly decimals: number;
   readonly digits: Float64Array;
@@ -30,7 +31,7 @@ export interface ExtraColumn {
 
 /** A column from values in the quantity's unit, rounded to `decimals` digits as a logger rounds. */
 export function column(
-  key: SeriesKey & { readonly statistic?: LogColumn["statistic"] },
+  key: SeriesKey & { readonly quantity: LoggedQuantity; readonly statistic?: LogColumn["statistic"] },
   decimals: number,
   values: ArrayLike<number>,
 ): LogColumn {

@@ -1,5 +1,5 @@
 import { UsageError } from "../../errors.js";
-import { type Phase, QUANTITIES, type Quantity } from "../../recording/quantity.js";
+import { type LoggedQuantity, type Phase, QUANTITIES } from "../../recording/quantity.js";
 import type { ColumnSetup } from "../../recording/setup.js";
 import { readFlag } from "./number-text.js";
 import type { ColumnText } from "./recognise-columns.js";
@@ -20,7 +20,7 @@ export interface SeriesDraft {
   readonly kind: "series";
   readonly column: ColumnText;
   readonly evidence: Evidence;
-  readonly quantity: Quantity;
+  readonly quantity: LoggedQuantity;
   /** Undefined: no phase named where one is needed. */
   readonly phase: Phase | undefined;
   readonly order: number | undefined;

@@ -1,4 +1,4 @@
-import type { Phase, Quantity } from "../../recording/quantity.js";
+import type { LoggedQuantity, Phase } from "../../recording/quantity.js";
 import type { Evidence, OpenNumber } from "./recognise-columns-evidence.js";
 import type { LogHeaders } from "./recognise-columns-log.js";
 import { phaseOf } from "./recognise-columns-phase-names.js";
@@ -11,7 +11,7 @@ const CURRENTS: readonly Phase[] = [...SINGLE, "N"];
 const POWERS: readonly Phase[] = [...SINGLE, "system"];
 
 /** The phases a quantity can stand on. Those with "system" need no phase named. */
-export const PHASES: Readonly<Record<Quantity, readonly Phase[]>> = {
+export const PHASES: Readonly<Record<LoggedQuantity, readonly Phase[]>> = {
   voltage: [...VOLTAGES, "N"],
   current: CURRENTS,
   frequency: ["system"],
@@ -31,7 +31,7 @@ export const PHASES: Readonly<Record<Quantity, readonly Phase[]>> = {
   "power-factor": POWERS,
 };
 
-export const HAS_ORDER: ReadonlySet<Quantity> = new Set<Quantity>([
+export const HAS_ORDER: ReadonlySet<LoggedQuantity> = new Set<LoggedQuantity>([
   "harmonic-voltage",
   "harmonic-current",
   "interharmonic-voltage",
@@ -54,7 +54,7 @@ export interface GivenPlace {
 
 /** On which phase, and of which order, a header says its quantity is. */
 export function decidePlace(
-  quantity: Quantity,
+  quantity: LoggedQuantity,
   evidence: Evidence,
   log: LogHeaders,
   given: GivenPlace,
@@ -112,7 +112,11 @@ function decideOrder(evidence: Evidence, open: OpenNumber[], log: LogHeaders, ph
   };
 }
 
-function decidePhase(quantity: Quantity, evidence: Evidence, open: readonly OpenNumber[]): Decided<Phase | undefined> {
+function decidePhase(
+  quantity: LoggedQuantity,
+  evidence: Evidence,
+  open: readonly OpenNumber[],
+): Decided<Phase | undefined> {
   const allowed = PHASES[quantity];
   const { senses } = evidence;
   const phases = [...evidence.phases];
@@ -150,7 +154,7 @@ function decidePhase(quantity: Quantity, evidence: Evidence, open: readonly Open
   return { value: phase.value, why: `${phase.value}: ${phase.said}` };
 }
 
-function withoutPhase(quantity: Quantity, evidence: Evidence): Decided<Phase | undefined> {
+function withoutPhase(quantity: LoggedQuantity, evidence: Evidence): Decided<Phase | undefined> {
   const allowed = PHASES[quantity];
   const { senses } = evidence;
   const total = senses.get("total");

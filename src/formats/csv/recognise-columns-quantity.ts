@@ -1,4 +1,4 @@
-import type { Quantity, Unit } from "../../recording/quantity.js";
+import type { LoggedQuantity, Unit } from "../../recording/quantity.js";
 import type { Evidence } from "./recognise-columns-evidence.js";
 import type { LogHeaders } from "./recognise-columns-log.js";
 import { phaseOf } from "./recognise-columns-phase-names.js";
@@ -39,7 +39,7 @@ interface Rule {
   readonly says: readonly Sense[];
   /** Words that may stand beside without changing the meaning; any other quantity word contradicts. */
   readonly beside?: readonly Sense[];
-  readonly quantity?: Quantity | "flag";
+  readonly quantity?: LoggedQuantity | "flag";
   /** Why a column that says this is left out. */
   readonly leftOut?: string;
 }
@@ -81,7 +81,7 @@ const RULES: readonly Rule[] = [
 ];
 
 /** What the unit alone says where no word does. */
-const BY_UNIT: Partial<Record<Unit, Quantity>> = {
+const BY_UNIT: Partial<Record<Unit, LoggedQuantity>> = {
   V: "voltage",
   A: "current",
   Hz: "frequency",
@@ -91,7 +91,7 @@ const BY_UNIT: Partial<Record<Unit, Quantity>> = {
 };
 
 /** Which quantity a header speaks of. */
-export function decideQuantity(evidence: Evidence, log: LogHeaders): Decided<Quantity | "flag"> {
+export function decideQuantity(evidence: Evidence, log: LogHeaders): Decided<LoggedQuantity | "flag"> {
   const said = new Map([...evidence.senses].filter(([sense]) => QUANTITY_SENSES.has(sense)));
   const unit = evidence.unit?.value.kind === "unit" ? evidence.unit.value.unit : undefined;
   if (said.has("unbalance")) noteSequence(evidence, said);
@@ -108,7 +108,7 @@ function quantityByUnit(
   evidence: Evidence,
   said: ReadonlyMap<Sense, string>,
   unit: Unit | undefined,
-): Decided<Quantity> | undefined {
+): Decided<LoggedQuantity> | undefined {
   const quantity = unit === undefined ? undefined : BY_UNIT[unit];
   if (quantity === undefined) return undefined;
   const powerAlone = said.size === 1 && said.has("power") && quantity.endsWith("-power");
@@ -138,7 +138,7 @@ function addUnbalance(said: Map<Sense, string>, unit: Unit | undefined): { reado
   return undefined;
 }
 
-function quantityByRule(said: ReadonlyMap<Sense, string>): Decided<Quantity | "flag"> {
+function quantityByRule(said: ReadonlyMap<Sense, string>): Decided<LoggedQuantity | "flag"> {
   const rule = RULES.find(({ says }) => says.every((sense) => said.has(sense)));
   if (!rule) {
     if (said.has("power")) return { missing: "it does not say whether active, reactive or apparent power" };
@@ -150,7 +150,7 @@ function quantityByRule(said: ReadonlyMap<Sense, string>): Decided<Quantity | "f
   if (against) return { missing: `${words} and ${against[1]} contradict each other` };
   const unsaid = rule.quantity === "negative-sequence-unbalance" && !said.has("negative-sequence");
   const note = unsaid ? "; the voltage unbalance of the standards is that of the negative sequence" : "";
-  return { value: rule.quantity as Quantity | "flag", why: words + note };
+  return { value: rule.quantity as LoggedQuantity | "flag", why: words + note };
 }
 
 /** "Unbalance u2", "unbalance u0": the symbol says which sequence. */
@@ -171,7 +171,7 @@ function quantityByNumber(
   evidence: Evidence,
   said: ReadonlyMap<Sense, string>,
   log: LogHeaders,
-): Decided<Quantity> | undefined {
+): Decided<LoggedQuantity> | undefined {
   const carrier = said.size === 1 ? [...said.keys()][0] : undefined;
   if (carrier !== "voltage" && carrier !== "current") return undefined;
   const harmonic = carrier === "voltage" ? "harmonic-voltage" : "harmonic-current";
@@ -203,7 +203,7 @@ function sequenceByNumber(
   evidence: Evidence,
   log: LogHeaders,
   at: number,
-): Decided<Quantity> | undefined {
+): Decided<LoggedQuantity> | undefined {
   const unitless = evidence.unit === undefined;
   const small = symbol === "u";
   if (digits === "0") {

@@ -1,6 +1,6 @@
 import { type Ratio, ratio, times, toNumber } from "../../decimal.js";
 import { LogError, UsageError } from "../../errors.js";
-import type { Quantity, Unit } from "../../recording/quantity.js";
+import type { LoggedQuantity, Unit } from "../../recording/quantity.js";
 import type { GivenSetup } from "../../recording/setup.js";
 import type { SeriesDraft } from "./recognise-columns-draft.js";
 import { columnName } from "./recognise-columns-setup.js";
@@ -15,7 +15,7 @@ export interface Scaled {
 }
 
 const ONE = ratio(1);
-const UNITS: Readonly<Record<Quantity, readonly Unit[]>> = {
+const UNITS: Readonly<Record<LoggedQuantity, readonly Unit[]>> = {
   voltage: ["V"],
   current: ["A"],
   frequency: ["Hz"],

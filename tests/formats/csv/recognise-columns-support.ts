@@ -4,7 +4,7 @@ import {
   type RecognisedColumn,
   recogniseColumns,
 } from "../../../src/formats/csv/recognise-columns.js";
-import { keyText, type Quantity } from "../../../src/recording/quantity.js";
+import { keyText, type LoggedQuantity } from "../../../src/recording/quantity.js";
 import type { GivenSetup } from "../../../src/recording/setup.js";
 
 /** A header, or a header with its units row and values. */
@@ -41,7 +41,7 @@ export function all(columns: readonly Column[], setup: GivenSetup = {}): readonl
 }
 
 /** A unit headers write for a quantity. */
-export const WRITTEN_UNIT: Readonly<Record<Quantity, string>> = {
+export const WRITTEN_UNIT: Readonly<Record<LoggedQuantity, string>> = {
   voltage: "V",
   current: "A",
   frequency: "Hz",
