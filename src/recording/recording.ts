@@ -71,13 +71,19 @@ export interface ColumnReading {
   /** Header text, cells of two-row headers joined with a space. */
   readonly header: string;
   /** What the column was taken for; undefined: not used, `reason` says why. */
-  readonly meaning?: ColumnMeaning;
+  readonly meaning?: ColumnMeaning | ChannelMeaning;
   readonly reason: string;
 }
 
 export interface ColumnMeaning extends SeriesKey {
   readonly statistic: "mean" | "min" | "max";
   /** The unit as written or stated, e.g. "kV", "% of declared". */
+  readonly writtenUnit: string;
+}
+
+/** What a sampled channel of a waveform log was taken for. */
+export interface ChannelMeaning extends SeriesKey {
+  readonly statistic: "samples";
   readonly writtenUnit: string;
 }
 

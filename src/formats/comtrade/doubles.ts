@@ -1,0 +1,46 @@
+import { UsageError } from "../../errors.js";
+import { type ChannelUse, channelText } from "./recognise-channels.js";
+
+/**
+ * Leaves out channels that are taken for the same quantity on the same phase: which of several feeders or busbars is
+ * meant cannot be guessed. One that the setup names goes before the others.
+ * @throws UsageError where the setup names two
+ */
+export function withoutDoubles(file: string, uses: readonly ChannelUse[]): ChannelUse[] {
+  const places = new Map<string, ChannelUse[]>();
+  for (const use of uses) {
+    if (use.meaning === undefined) continue;
+    const place = `${use.meaning.quantity} ${use.meaning.phase}`;
+    places.set(place, [...(places.get(place) ?? []), use]);
+  }
+  const left = new Map<ChannelUse, string>();
+  for (const [place, all] of places) {
+    if (all.length < 2) continue;
+    const [one, other] = all.filter(({ stated }) => stated);
+    if (one !== undefined && other !== undefined) {
+      throw new UsageError(
+        `the setup takes both ${channelText(one.channel)} and ${channelText(other.channel)} of ${file} for ${place}; keep one of them`,
+      );
+    }
+    for (const use of all) {
+      if (use === one) continue;
+      const rivals = all.filter((u) => u !== use).map((u) => channelText(u.channel));
+      const shown = rivals.length > 3 ? `${rivals.slice(0, 3).join(", ")} and others` : rivals.join(", ");
+      left.set(
+        use,
+        one === undefined
+          ? `it is ${place} like ${shown}; say in the setup, under channels:, which of them is to be used`
+          : `the setup uses ${channelText(one.channel)} as ${place}`,
+      );
+    }
+  }
+  return uses.map((use) => {
+    const reason = left.get(use);
+    return reason === undefined ? use : leftOut(use, reason);
+  });
+}
+
+/** The same channel, not used. */
+export function leftOut({ channel }: ChannelUse, reason: string): ChannelUse {
+  return { channel, scale: 1, stated: false, reason };
+}

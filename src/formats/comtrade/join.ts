@@ -1,0 +1,134 @@
+import { LogError } from "../../errors.js";
+import { type Instant, isoUtc, SECOND } from "../../recording/time.js";
+import type { WaveformBlock, WaveformChannel, WaveformSource } from "../../recording/waveform.js";
+import type { Run } from "./row-index.js";
+import { type ReadChannel, type RowStore, readRows } from "./rows.js";
+import { DRIFT } from "./time-axis.js";
+
+/** Rows of one record at one rate, with the channels that are used. */
+export interface Part {
+  readonly store: RowStore;
+  readonly runs: readonly Run[];
+  readonly start: Instant;
+  readonly length: number;
+  readonly samplesPerSecond: number;
+  readonly channels: readonly WaveformChannel[];
+  /** How each of `channels` is read. */
+  readonly reading: readonly ReadChannel[];
+}
+
+interface PlacedPart extends Part {
+  /** Place of the first sample in the joined source. */
+  readonly at: number;
+}
+
+/** Seconds of doubt about a stamp that are not worth a remark: a tenth of a sample, or the rounding of a microsecond. */
+const FITTING = 0.1;
+
+/**
+ * Joins parts with the same channels into sources: parts whose rates differ by less than 0.1 % and that follow each
+ * other in time become one source, with gaps between them, at the mean rate (samples by time). A part begins at the
+ * sample nearest to its stamp; where that lies up to 0.1 % before the end of the parts before it, the clocks do not
+ * fit, and it follows directly.
+ * @param parts at least one, of the same channels
+ * @throws LogError where parts overlap
+ */
+export function joinParts(
+  parts: readonly Part[],
+  blockBytes: number,
+): { sources: WaveformSource[]; remarks: string[] } {
+  const remarks: string[] = [];
+  const sources = seriesOf(parts.toSorted((a, b) => a.start - b.start)).map((series) => {
+    const rate = meanRate(series);
+    return sourceOf(place(series, rate, remarks), rate, blockBytes);
+  });
+  return { sources, remarks };
+}
+
+/** Parts in time order, divided where the rate really changes. */
+function seriesOf(parts: readonly Part[]): Part[][] {
+  const series: Part[][] = [];
+  for (const part of parts) {
+    const current = series.at(-1);
+    const last = current?.at(-1);
+    if (last !== undefined) refuseOverlap(last, part);
+    const rates = [...(current ?? []), part].map(({ samplesPerSecond }) => samplesPerSecond);
+    const [lowest, highest] = [rates.reduce((a, b) => Math.min(a, b)), rates.reduce((a, b) => Math.max(a, b))];
+    if (current !== undefined && highest < lowest * (1 + DRIFT)) current.push(part);
+    else series.push([part]);
+  }
+  return series;
+}
+
+function meanRate(series: readonly Part[]): number {
+  const [first] = series;
+  if (series.every(({ samplesPerSecond }) => samplesPerSecond === first?.samplesPerSecond)) {
+    return first?.samplesPerSecond ?? 0;
+  }
+  const samples = series.reduce((sum, { length }) => sum + length, 0);
+  return samples / series.reduce((sum, part) => sum + secondsOf(part), 0);
+}
+
+function secondsOf({ length, samplesPerSecond }: Part): number {
+  return length / samplesPerSecond;
+}
+
+function refuseOverlap(last: Part, part: Part): void {
+  const overlap = last.start + secondsOf(last) * SECOND - part.start;
+  const allowed = Math.max(DRIFT * secondsOf(last), 1 / last.samplesPerSecond) * SECOND + 1;
+  if (overlap <= allowed) return;
+  throw new LogError(
+    part.store.configuration.file,
+    `line ${part.store.configuration.stampLine}`,
+    `it begins at ${isoUtc(part.start)}, ${Number((overlap / SECOND).toPrecision(3))} s before ${last.store.configuration.file} ends; files of one recording must not overlap`,
+  );
+}
+
+function place(series: readonly Part[], rate: number, remarks: string[]): PlacedPart[] {
+  const start = series[0]?.start ?? 0;
+  const placed: PlacedPart[] = [];
+  let [cursor, expected, largest, misfits] = [0, start, 0, 0];
+  for (const part of series) {
+    const byStamp = ((part.start - start) / SECOND) * rate;
+    const follows = part.start < expected + (0.5 / rate) * SECOND;
+    const at = follows ? cursor : Math.max(cursor, Math.round(byStamp));
+    const misfit = Math.abs(byStamp - at) / rate;
+    if (misfit > Math.max(FITTING / rate, 2e-6)) misfits++;
+    largest = Math.max(largest, misfit);
+    placed.push({ ...part, at });
+    cursor = at + part.length;
+    expected = part.start + secondsOf(part) * SECOND;
+  }
+  if (misfits > 0) {
+    remarks.push(
+      `The clock does not fit the sampling rate of ${rate} per second: ${misfits} of ${series.length} joined files begin up to ${Number((largest * 1000).toPrecision(3))} ms beside the sample that they are put on.`,
+    );
+  }
+  if (series.some(({ samplesPerSecond }) => samplesPerSecond !== rate)) {
+    remarks.push(
+      `The sampling rates of joined files differ by less than 0.1 % (a drifting clock); their mean, ${rate} per second, is used.`,
+    );
+  }
+  return placed;
+}
+
+function sourceOf(parts: readonly PlacedPart[], samplesPerSecond: number, blockBytes: number): WaveformSource {
+  const [first, last] = [parts[0] as PlacedPart, parts.at(-1) as PlacedPart];
+  return {
+    channels: first.channels,
+    samplesPerSecond,
+    start: first.start,
+    length: last.at + last.length,
+    blocks: () => blocksOf(parts, blockBytes),
+  };
+}
+
+async function* blocksOf(parts: readonly PlacedPart[], blockBytes: number): AsyncGenerator<WaveformBlock> {
+  for (const { at, runs, store, reading } of parts) {
+    for (const run of runs) {
+      for await (const { row, samples } of readRows(store, run, reading, blockBytes)) {
+        yield { first: at + run.position + row, samples };
+      }
+    }
+  }
+}

@@ -1,0 +1,134 @@
+import { UsageError } from "../../errors.js";
+import type { Phase } from "../../recording/quantity.js";
+import type { ChannelSetup } from "../../recording/setup.js";
+import type { AnalogChannel } from "./channel-lines.js";
+import { type Designation, readName, readPhaseField } from "./channel-names.js";
+import { ConductorNames } from "./conductors.js";
+import { type ChannelUnit, readUnit } from "./units.js";
+
+/** What a channel is taken for; without `meaning` it is left out and `reason` says why. */
+export interface ChannelUse {
+  readonly channel: AnalogChannel;
+  readonly meaning?: { readonly quantity: "voltage" | "current"; readonly phase: Phase };
+  /** Volts or amperes per written unit, negative where the channel is inverted. */
+  readonly scale: number;
+  /** The setup says what it is, so that the samples need not show it. */
+  readonly stated: boolean;
+  readonly reason: string;
+}
+
+/**
+ * What the analog channels of one configuration hold, by unit, phase field and name, and by the setup, whose entries
+ * override the rest part by part. What contradicts itself or does not say enough is left out with the reason.
+ * @param entries the entries of the setup by channel
+ * @throws UsageError where an entry of the setup is not enough to use its channel
+ */
+export function recogniseChannels(
+  file: string,
+  channels: readonly AnalogChannel[],
+  entries: ReadonlyMap<AnalogChannel, ChannelSetup>,
+): ChannelUse[] {
+  const readings = channels.map((channel) => readChannel(channel));
+  const names = new ConductorNames(
+    readings.flatMap(({ unit, field, name }) =>
+      typeof unit === "string" ? [] : [...designation(unit, field, true), ...designation(unit, name, false)],
+    ),
+  );
+  return readings.map((reading) => {
+    const use = useOf(reading, names, entries.get(reading.channel));
+    const entry = entries.get(reading.channel);
+    if (entry !== undefined && !entry.ignore && use.meaning === undefined) {
+      throw new UsageError(
+        `the setup has an entry under channels: for ${channelText(reading.channel)} of ${file}, but it still cannot be used: ${use.reason}; complete the entry (quantity, phase) or take it out`,
+      );
+    }
+    return use;
+  });
+}
+
+/** How a message names a channel. */
+export function channelText({ position, name }: AnalogChannel): string {
+  return `channel ${position} ("${name}")`;
+}
+
+interface Reading {
+  readonly channel: AnalogChannel;
+  readonly unit: ChannelUnit | string;
+  readonly field: Designation;
+  readonly name: Designation;
+}
+
+function readChannel(channel: AnalogChannel): Reading {
+  return {
+    channel,
+    unit: readUnit(channel.unit),
+    field: readPhaseField(channel.phase),
+    name: readName(channel.name, channel.unit),
+  };
+}
+
+function designation(unit: ChannelUnit, said: Designation, own: boolean) {
+  return said.kind === "conductors" ? [{ said, quantity: unit.quantity, own }] : [];
+}
+
+function useOf(reading: Reading, names: ConductorNames, entry: ChannelSetup | undefined): ChannelUse {
+  const { channel, unit } = reading;
+  const unused = (reason: string): ChannelUse => ({ channel, scale: 1, stated: false, reason });
+  if (entry?.ignore) return unused("the setup leaves it out");
+  const quantity = entry?.quantity ?? (typeof unit === "string" ? undefined : unit.quantity);
+  if (quantity === undefined) return unused(String(unit));
+  const stated = entry?.quantity !== undefined || entry?.phase !== undefined;
+  if (typeof unit === "string" ? channel.unit !== "" : unit.quantity !== quantity) {
+    return unused(typeof unit === "string" ? unit : `its unit "${channel.unit}" is not one of ${quantity}`);
+  }
+  const place =
+    entry?.phase === undefined ? phaseOf(reading, quantity, names) : { phase: entry.phase, why: "the setup" };
+  if (typeof place === "string") return unused(place);
+  if (quantity === "current" && place.phase.length === 3) return unused("a current between phases is not used");
+  const inverted = (entry?.inverted ?? false) !== (place.reversed ?? false);
+  const reason = [
+    `phase by ${place.why}`,
+    typeof unit === "string"
+      ? `no unit stated, taken as ${quantity === "voltage" ? "V" : "A"}`
+      : `unit "${channel.unit}"`,
+    ...(place.reversed ? ["written the other way round, so its sign is turned"] : []),
+    ...(entry?.inverted ? ["inverted by the setup"] : []),
+  ].join(", ");
+  const scale = typeof unit === "string" ? 1 : unit.scale;
+  return { channel, meaning: { quantity, phase: place.phase }, scale: inverted ? -scale : scale, stated, reason };
+}
+
+interface Place {
+  readonly phase: Phase;
+  readonly reversed?: boolean;
+  readonly why: string;
+}
+
+/** The phase by field and name; where both speak they must agree. */
+function phaseOf({ channel, field, name }: Reading, quantity: string, names: ConductorNames): Place | string {
+  if (name.kind === "left-out") return name.reason;
+  if (name.kind === "conductors" && name.quantity !== undefined && name.quantity !== quantity) {
+    return `its name speaks of a ${name.quantity}, its unit "${channel.unit}" of a ${quantity}`;
+  }
+  const byField = field.kind === "conductors" ? names.phase(field, quantity, true) : undefined;
+  const byName = name.kind === "conductors" ? names.phase(name, quantity, false) : undefined;
+  const [inField, inName] = [`the phase field "${channel.phase}"`, `the name "${channel.name}"`];
+  if (byField === undefined && byName === undefined) {
+    return name.kind === "ambiguous"
+      ? "its name speaks of more than one phase"
+      : "neither its name nor its phase field says a phase";
+  }
+  if (byField === undefined || typeof byField === "string") {
+    if (byName === undefined || typeof byName === "string") return (byName ?? byField) as string;
+    return { ...byName, why: inName };
+  }
+  if (byName === undefined || typeof byName === "string" || same(byField, byName)) return { ...byField, why: inField };
+  const isPair = byName.phase.length === 3 && byField.phase.length === 2;
+  const from = byName.reversed ? byName.phase[2] : byName.phase[1];
+  if (isPair && from === byField.phase[1]) return { ...byName, why: inName };
+  return `${inField} and ${inName} contradict each other`;
+}
+
+function same(one: { phase: Phase; reversed: boolean }, other: { phase: Phase; reversed: boolean }): boolean {
+  return one.phase === other.phase && one.reversed === other.reversed;
+}
