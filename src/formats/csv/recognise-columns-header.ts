@@ -8,6 +8,7 @@ import { plain } from "./vocabulary.js";
 export function headerText(header: string): string {
   return plain(header)
     .replace(/\bP\.\s?F\.?(?!\p{L})/giu, "PF")
+    .replace(/\bP_(?=[sl]t(?!\p{L}))/giu, "P")
     .replace(/\br\.\s?m\.\s?s\.?/gi, "rms")
     .replaceAll("_", " ")
     .replace(/\s+/g, " ")
@@ -75,17 +76,23 @@ const SPAN =
 const TWO_HOURS = /(?<![\p{L}\d])2[\s-]*h(?!\p{L})/giu;
 const MINUTES = /(?<![\p{L}\d])(\d+)[\s-]*min(?!\p{L})/giu;
 
-/** Takes out the length of the interval ("10 min", "3 s", "2 h"), which the stamps say better. */
+/** The number of a standard ("IEC 61000-4-30"), and the frequency of a signal on the mains ("175 Hz"). */
+const STANDARD = /\b(?:IEC|CEI|EN|UNE|IEEE|DIN|NF)(?: EN)?[ -]?\d+(?:-\d+)*/gi;
+const SIGNAL_FREQUENCY =
+  /\d+(?:[.,]\d+)? ?Hz(?=.*(?:signal|segnal|senal|rundsteuer))|(?<=(?:signal|segnal|senal|rundsteuer).*)\d+(?:[.,]\d+)? ?Hz/gi;
+
+/** Takes out the length of the interval ("10 min", "3 s", "2 h"), which the stamps say better, and other numbers. */
 function withoutInterval(text: string): string {
   const spaces = (span: string): string => " ".repeat(span.length);
-  let rest = text.replace(SPAN, spaces);
+  let rest = text.replace(STANDARD, spaces).replace(SPAN, spaces).replace(SIGNAL_FREQUENCY, spaces);
   if (/plt|long|lang/i.test(rest)) rest = rest.replace(TWO_HOURS, spaces);
   return rest.replace(MINUTES, (span, number: string, at: number) => {
     const others = tokens(blank(rest, at, span.length), () => false).map(({ sense }) => sense);
     const harmonic =
       others.some((sense) => sense === "harmonic" || sense === "interharmonic") || /h ?$/i.test(rest.slice(0, at));
     const statistic = others.some((sense) => sense === "mean" || sense === "max" || sense === "min");
-    // "U 1 min" is the minimum of phase 1; "U L1 1 min mean" and "U L1 10 min" name the interval.
-    return statistic || (Number(number) > 3 && !harmonic) ? spaces(span) : span;
+    const phase = /L ?[123]/i.test(blank(rest, at, span.length));
+    // "U 1 min" is the minimum of phase 1; "U L1 1 min" and "U 1 10 min" name the interval.
+    return statistic || phase || (Number(number) > 3 && !harmonic) ? spaces(span) : span;
   });
 }

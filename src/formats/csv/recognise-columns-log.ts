@@ -46,7 +46,8 @@ export class LogHeaders {
   carriedByAll(stranger: string, senses: readonly Sense[]): boolean {
     const isLike = (other: Evidence) => senses.length === 0 || senses.some((sense) => other.senses.has(sense));
     const alike = this.evidence.filter(isLike);
-    return alike.every((other) => other.strangers.includes(stranger));
+    const carriers = this.evidence.filter((other) => other.strangers.includes(stranger));
+    return carriers.length > 1 && alike.every((other) => carriers.includes(other));
   }
 }
 

@@ -2,9 +2,10 @@ import { letterPhase } from "./recognise-columns-phase-names.js";
 import type { HasTwin, Token } from "./recognise-columns-tokens.js";
 
 const ORDINAL = /^(?:st|nd|rd|th|e|eme|er|re|nde|a|o|te|ter|ta|to|da|do|ra|ma|va|na)$/i;
+const CONNECTING = /^(?:to|zu|gegen|and|und|et|e|y|a)$/i;
 
 /**
- * The second phase of a pair whose first one `first` began: "-L2", "L2", "-2", "-B", "-U2" at `index`.
+ * The second phase of a pair whose first one `first` began: "-L2", "L2", "-2", "-B", "-U2", "and L2" at `index`.
  * @returns its digit and how many tokens it takes.
  */
 export function otherPhase(
@@ -12,19 +13,26 @@ export function otherPhase(
   index: number,
   first: Token,
   hasTwin: HasTwin,
+  byWord = false,
 ): { readonly digits: string; readonly length: number } | undefined {
   const following = list[index];
   const behind = list[index + 1];
   if (!following) return undefined;
-  if (following.kind === "number") {
-    const joined = /[-/]/.test(following.gap) && !countsOn(following, hasTwin);
-    return joined ? { digits: following.text, length: 1 } : undefined;
+  const joined = byWord || /[-/]/.test(following.gap);
+  if (!joined && CONNECTING.test(following.text)) {
+    const further = otherPhase(list, index + 1, first, hasTwin, true);
+    return further && { digits: further.digits, length: further.length + 1 };
   }
-  const prefix = first.kind === "symbol" ? first.text : "L";
+  if (following.kind === "number") {
+    return joined && !countsOn(following, hasTwin) ? { digits: following.text, length: 1 } : undefined;
+  }
+  // "U S L1" names two phases in two ways, not a pair.
+  const byLetter = first.kind === "letters" && letterPhase(first.text) !== undefined;
+  const prefix = first.kind === "symbol" ? first.text : byLetter ? "" : "L";
   const isPrefix = following.kind !== "word" && following.text.toUpperCase() === prefix.toUpperCase();
   if (isPrefix && behind?.kind === "number" && behind.gap === "") return { digits: behind.text, length: 2 };
   const letter = isPrefix && behind?.gap === "" ? behind : following;
-  const phase = letter.kind === "letters" && /[-/]/.test(following.gap) ? letterPhase(letter.text) : undefined;
+  const phase = letter.kind === "letters" && joined ? letterPhase(letter.text) : undefined;
   return phase && { digits: phase.slice(1), length: letter === following ? 1 : 2 };
 }
 

@@ -215,12 +215,13 @@ export class HeaderReader {
     }
   }
 
-  /** A letter is a phase where it is glued to a symbol, where a pair is written, or where its neighbours count on. */
+  /** A letter is a phase where a pair or the word "phase" says so, or where its neighbours count on: "IA" beside "IB". */
   private isPhaseLetter(token: Token): boolean {
     if (letterPhase(token.text) === undefined) return false;
-    if (token.text.length > 1 || (token.gap === "" && this.next > 1)) return true;
-    if (hasLetterTwin(token.text, token.at, this.hasTwin)) return true;
+    if (token.text.length > 1 || hasLetterTwin(token.text, token.at, this.hasTwin)) return true;
     const following = this.peek();
+    const behind = this.list[this.next + 1];
+    if (following?.sense === "phase" && behind?.kind !== "number" && behind?.kind !== "letters") return true;
     const isConductor = following?.kind === "letters" && /^[abcrstn]$/i.test(following.text);
     return isConductor && /^ ?[-/] ?$/.test(following.gap);
   }
@@ -249,13 +250,14 @@ export class HeaderReader {
     }
   }
 
-  /** "Line-to-line voltage 1-2". */
+  /** "Line-to-line voltage 1-2", "V(2-3)". */
   private numberPair(token: Token): boolean {
     const following = this.peek();
     if (following?.kind !== "number" || !/^[-/]$/.test(following.gap) || countsOn(following, this.hasTwin))
       return false;
     const pair = phaseOf(token.text + following.text);
-    if (pair === undefined || !this.evidence.senses.has("line-to-line")) return false;
+    const { senses } = this.evidence;
+    if (pair === undefined || !senses.has("voltage") || senses.has("harmonic")) return false;
     this.next++;
     this.phase(pair, token, following);
     return true;

@@ -32,7 +32,7 @@ const STATISTIC = "avg|mean|min|max|moy|med|mittel|average|minimum|maximum";
 /** Symbols written as one run of letters: THDU, UL, Uan, Vrms, Urmsmin, IN, Ptot, PFa, Uavg, Uh. */
 const COMPACT = new RegExp(
   `^(?<before>thd[fgs]?|h)?(?<symbol>pf|[uvipqs])?(?<after>thd[fgs]?|i?h)?(?<rms>rms|eff)?` +
-    `(?<phase>ll|ln|l|[abc]n?|[rst]n?|n|ab|bc|ca|ac|rs|st|tr)?(?<rmsToo>rms|eff)?(?<total>tot|ges|sum)?` +
+    `(?<early>${STATISTIC})?(?<phase>ll|ln|l|[abc]n?|[rst]n?|n|ab|bc|ca|ac|rs|st|tr)?(?<rmsToo>rms|eff)?(?<total>tot|ges|sum)?` +
     `(?<harmonic>i?h)?(?<statistic>${STATISTIC})?$`,
   "i",
 );

@@ -36,7 +36,7 @@ const SENSES = {
   "negative-sequence": `negative neg inverse gegensystem inversa inverso negativa`,
   "zero-sequence": `zero nullsystem homopolaire omopolare homopolar`,
   "positive-sequence": `positive pos directe direct mitsystem diretta directa`,
-  signalling: `signalling signaling rundsteuerung rundsteuersignal signalspannung signalisation segnalazione senalizacion`,
+  signalling: `signalling signaling rundsteuerung rundsteuersignal ripple telecommande signalspannung signalisation segnalazione senalizacion`,
   flag: `flag flags flagged flagging markierung markiert gekennzeichnet marque marquage contrassegno contrassegnato
     marcado marcada`,
   phase: `phase phases ph leiter aussenleiter strang fase fasi fases line lines ligne linea linee lineas`,
@@ -52,14 +52,14 @@ const SENSES = {
   max: `max maxi maximum maximal maximalwert maximale massimo massima maximo maxima hochstwert hoechstwert grosstwert`,
   declared: `nominal nominale nominaux declared declaree rated nenn nennspannung nennwert nominell un uc udin unom vnom`,
   channel: `channel chan ch kanal voie canal canale`,
-  noise: `rms trms true eff effektiv effektivwert efficace efficaci eficaz eficaces value values wert werte valeur valeurs
+  noise: `rms trms true eff effektiv effektivwert efficace efficaci eficaz eficaces value values val wert werte valeur valeurs
     valor valores valore valori of the der des die das von vom zu zur zum de la le les du d l el los las del di dei della
     dello il lo al a to and und et y e gegen entre tra between in per en par mains supply netz reseau rete red
     versorgung alimentation alimentazione alimentacion ac ca wechsel sequence sequenz sequenza secuencia component
     komponente composante componente ratio rate level pegel niveau livello nivel taux tasso tasa gehalt grad degre
     severity severite severita severidad starke staerke term duree durata duracion termine plazo terme index indice
     interval intervall intervalle intervallo intervalo period aggregated no nr num numero electric electrical group
-    subgroup control ripple telecommande lv mv hv`,
+    subgroup control centralisee lv mv hv iec cei zwischen according selon nach norm norme`,
 } as const;
 
 export type Sense = keyof typeof SENSES;
@@ -76,7 +76,7 @@ const LEFT_OUT: Readonly<Record<string, string>> = {
     "battery batterie akku bateria batteria memory speicher memoire memoria firmware serial seriennummer uptime fan",
   "direct voltage and current are not used": "dc gleich gleichspannung gleichstrom continu continue continua offset",
   "a deviation or difference is not the value itself":
-    "deviation abweichung ecart deviazione scarto desviacion difference differenz delta drift rocof",
+    "change changes anderung aenderung variation variations variazione variazioni variacion deviation abweichung ecart deviazione scarto desviacion difference differenz delta drift rocof",
   "a limit or setting is not a measured value":
     "limit grenze grenzwert limite threshold schwelle schwellwert seuil soglia umbral setpoint sollwert consigne alarm alarme allarme alarma",
   "a statistic other than mean, minimum or maximum is not used":

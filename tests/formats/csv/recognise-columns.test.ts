@@ -1,5 +1,7 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Phase, Quantity } from "../../../src/recording/quantity.js";
+import { LogError, UsageError } from "../../../src/errors.js";
+import type { LoggedQuantity, Phase } from "../../../src/recording/quantity.js";
 import { headerOf } from "../../support/header-words.js";
 import { all, alone, recognise, WRITTEN_UNIT } from "./recognise-columns-support.js";
 
@@ -7,7 +9,7 @@ import { all, alone, recognise, WRITTEN_UNIT } from "./recognise-columns-support
  * Words as the national editions of IEC 61000-4-30 and EN 50160 and the International Electrotechnical Vocabulary
  * (IEC 60050-161, -601) use them, from memory, and short forms that are common practice without a source.
  */
-const QUANTITY_WORDS: Readonly<Record<string, Partial<Record<Quantity, readonly string[]>>>> = {
+const QUANTITY_WORDS: Readonly<Record<string, Partial<Record<LoggedQuantity, readonly string[]>>>> = {
   English: {
     voltage: ["Voltage", "U", "V", "Vrms", "r.m.s. voltage", "Supply voltage"],
     current: ["Current", "I", "Irms"],
@@ -99,7 +101,7 @@ const PAIR: Readonly<Partial<Record<Phase, readonly string[]>>> = {
 };
 const TOTAL: Readonly<Partial<Record<Phase, readonly string[]>>> = { system: ["", "total", "Σ", "gesamt", "totale"] };
 
-function phasesOf(quantity: Quantity): Readonly<Partial<Record<Phase, readonly string[]>>> {
+function phasesOf(quantity: LoggedQuantity): Readonly<Partial<Record<Phase, readonly string[]>>> {
   if (quantity.endsWith("-power") || quantity === "power-factor") return { ...SINGLE, ...TOTAL };
   return quantity.endsWith("current") ? SINGLE : { ...SINGLE, ...PAIR };
 }
@@ -112,7 +114,7 @@ const ORDERS_OF_WORDS: readonly ((quantity: string, phase: string, statistic: st
 ];
 
 describe.each(Object.keys(QUANTITY_WORDS))("headers in %s words", (language) => {
-  const quantities = Object.entries(QUANTITY_WORDS[language] ?? {}) as [Quantity, readonly string[]][];
+  const quantities = Object.entries(QUANTITY_WORDS[language] ?? {}) as [LoggedQuantity, readonly string[]][];
   const statistics = Object.entries(STATISTIC_WORDS[language] ?? {});
 
   /** Every word with every phase form, statistic words and word orders in turn. */
@@ -347,8 +349,24 @@ describe("hard headers", () => {
     ["ΣP [kW]", "active-power, mean, kW x 1000 = W"],
     ["Three-phase reactive power kvar", "reactive-power, mean, kvar x 1000 = var"],
     ["U L1 (r.m.s.) [V]", "voltage L1, mean, V"],
-    ["U<sub>L1</sub> [V]", "voltage L1, mean, V"],
-    ['<img src=x onerror="alert(1)">', "unused: it does not say which quantity it holds"],
+    ["Voltage between L1 and L2 [V]", "voltage L12, mean, V"],
+    ["Tension entre phases 2 et 3 (V)", "voltage L23, mean, V"],
+    ["L3 to L1 voltage [V]", "voltage L31, mean, V"],
+    ["V(1-2)", "voltage L12, mean, V"],
+    ["U L1 (1 min)", "voltage L1, mean, V"],
+    ["VminL1", "voltage L1, min, V"],
+    ["P_st L1", "pst L1, mean, 1"],
+    ["P_lt_L2", "plt L2, mean, 1"],
+    ["U L1 mV", "voltage L1, mean, mV x 0.001 = V"],
+    ["MV voltage L1 [kV]", "voltage L1, mean, kV x 1000 = V"],
+    ["Voltage L1 according to IEC 61000-4-30 [V]", "voltage L1, mean, V"],
+    ["Rundsteuersignal 216.67 Hz L1 [%]", "mains-signalling L1, mean, %"],
+    ["Ripple control voltage L1 [%]", "mains-signalling L1, mean, %"],
+    ["A phase voltage [V]", "voltage L1, mean, V"],
+    [
+      '<img src=x onerror="alert(1)">',
+      'unused: the word "img" is not known, so it is not certain what the column holds',
+    ],
     ["Flag", "flag"],
     ["Marquage CEI 61000-4-30", "flag"],
   ])("%s: %s", (header, meaning) => {
@@ -400,6 +418,9 @@ describe("hard headers", () => {
     ["Un", "[V]", "a nominal or declared value is not a measured one"],
     ["U L1", "(mv)", 'the unit "mv" does not tell milli from mega'],
     ["Current L1", "phase 3 A", "it names more than one phase"],
+    ["Us L1", "[V]", 'the word "s" is not known'],
+    ["Signal", "175 Hz L1", "not known"],
+    ["Voltage change", "L1 %", "a deviation or difference is not the value itself"],
     ["Active current", "L1 A", "contradict each other"],
   ])("%s %s stays unused: %s", (first, second, reason) => {
     expect(alone(`${first} ${second}`.trim())).toMatch(/^unused: /);
@@ -415,7 +436,9 @@ describe("hard headers", () => {
     expect(all(["U L1 V", "U L2 foo V"])[1]).toBe(
       'unused: the word "foo" is not known, so it is not certain what the column holds',
     );
-    expect(recognise(["U L1 Hof V"])[0]?.reason).toContain('"Hof" is taken for a mere name');
+    expect(alone("U L1 Hof V")).toContain('the word "Hof" is not known');
+    expect(recognise(["U L1 Hof V", "U L2 Hof V"])[0]?.reason).toContain('"Hof" is taken for a mere name');
+    expect(all(["U<sub>L1</sub> [V]", "U<sub>L2</sub> [V]"])[1]).toBe("voltage L2, mean, V");
     expect(all(["Feeder 3 U L1 V", "Feeder 3 U L2 V"])[1]).toBe("voltage L2, mean, V");
   });
 });
@@ -465,7 +488,7 @@ describe("columns that name no phase", () => {
 
 describe("whole logs", () => {
   it("headers of the demo logs are understood in all five languages", () => {
-    const quantities = Object.keys(WRITTEN_UNIT) as Quantity[];
+    const quantities = Object.keys(WRITTEN_UNIT) as LoggedQuantity[];
     for (const language of ["en", "de", "fr", "it", "es"] as const) {
       for (const quantity of quantities) {
         const isSystem = quantity === "frequency" || quantity.endsWith("unbalance");
@@ -510,6 +533,29 @@ describe("whole logs", () => {
       ["Temperature [°C]", '"Temperature": temperature is not used'],
       ["Record", 'the word "Record" is not known, so it is not certain what the column holds'],
     ]);
+  });
+
+  it("any text in a header ends in a reading, a reason or one sentence", () => {
+    const part = fc.constantFrom(
+      ..."U V I P Q S f L1 L2 1 2 3 12 5 h THD avg min [V] (%) (A) kW % - / _ + ° N A B u2 Pst x".split(" "),
+    );
+    const header = fc.oneof(
+      fc.array(part, { maxLength: 8 }).map((parts) => parts.join("")),
+      fc.string({ unit: "binary" }),
+    );
+    fc.assert(
+      fc.property(fc.array(header, { maxLength: 4 }), (headers) => {
+        try {
+          for (const { meaning, flag, reason } of recognise(headers)) {
+            expect(reason).not.toBe("");
+            expect(meaning !== undefined && flag === true).toBe(false);
+          }
+        } catch (error) {
+          expect(error instanceof LogError || error instanceof UsageError, String(error)).toBe(true);
+        }
+      }),
+      { numRuns: 2000, seed: 1 },
+    );
   });
 
   it("a header of absurd length is left out", () => {
