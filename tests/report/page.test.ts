@@ -93,7 +93,9 @@ describe("report.html", () => {
       .filter(({ confirmed }) => !confirmed);
     expect(unconfirmed.length).toBeGreaterThan(0);
     const marked =
-      page.match(/<tr data-row[\s\S]*?<\/tr>/g)?.filter((row) => row.includes('class="unconfirmed"')) ?? [];
+      screenOf(page)
+        .match(/<tr data-row[\s\S]*?<\/tr>/g)
+        ?.filter((row) => row.includes('class="unconfirmed"')) ?? [];
     expect(marked).toHaveLength(unconfirmed.length);
     expect(page).toContain("no public document at hand confirms this limit");
   });

@@ -49,6 +49,20 @@ describe("the statement", () => {
     expect(statement(weeks).further.join(" ")).toContain("3 of 3 consecutive weeks did not conform");
     expect(decidingWeek(weeks)).toBe(weeks.weeks[0]);
   });
+
+  it("speaks of the week that has the verdict, not of an undecided rest nor of a better week before it", async () => {
+    const { assessment: rest } = await sampleReport({ days: 7.25, middayRise: 10, orders: 4 });
+    expect(rest.weeks.map(({ verdict }) => verdict)).toEqual(["conforms", "undecided"]);
+    expect(rest.verdict).toBe("conforms");
+    expect(statement(rest).sentence).toMatch(/^The supply voltage conformed .* to Mon 9 Mar 2026 00:00/);
+    expect(statement(rest).further[0]).toBe("All 6 requirements judged were met.");
+
+    const { assessment: two } = await sampleReport({ days: 14 });
+    const [first, second] = two.weeks;
+    if (first === undefined || second === undefined) throw new RangeError("two weeks expected");
+    const better = { ...two, weeks: [{ ...first, verdict: "conforms" as const }, second] };
+    expect(statement(better).sentence).toContain("in the week from Mon 9 Mar 2026 00:00");
+  });
 });
 
 describe("cells", () => {
