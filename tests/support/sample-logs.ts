@@ -1,5 +1,5 @@
 import { stringify } from "yaml";
-import type { Phase, Quantity } from "../../src/recording/quantity.js";
+import type { LoggedQuantity, Phase } from "../../src/recording/quantity.js";
 import type { GivenSetup } from "../../src/recording/setup.js";
 import { HOUR, MINUTE, SECOND } from "../../src/recording/time.js";
 import { type Dialect, PLAIN } from "./dialect.js";
@@ -139,7 +139,7 @@ const orders = (first: number, last: number) => Array.from({ length: last - firs
 /** The table of a logger at this site, with the harmonics of the given orders and a THD over just these. */
 export function tableOf(series: SiteSeries, harmonicOrders: readonly number[]): LogTable {
   const perPhase = (
-    quantity: Quantity,
+    quantity: LoggedQuantity,
     decimals: number,
     values: readonly Float64Array[],
     phases: readonly Phase[] = PHASES,
@@ -147,7 +147,7 @@ export function tableOf(series: SiteSeries, harmonicOrders: readonly number[]): 
   ) => phases.map((phase, p) => column({ quantity, phase, ...rest }, decimals, values[p] as Float64Array));
   const harmonic = (order: number) => series.harmonics.map((ofPhase) => ofPhase[order] as Float64Array);
   const thd = series.harmonics.map((ofPhase) => distortion(harmonicOrders.map((h) => ofPhase[h] as Float64Array)));
-  const system = (quantity: Quantity, decimals: number, values: Float64Array) =>
+  const system = (quantity: LoggedQuantity, decimals: number, values: Float64Array) =>
     column({ quantity, phase: "system" }, decimals, values);
   return {
     interval: 10 * MINUTE,
