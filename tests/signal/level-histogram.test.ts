@@ -6,7 +6,7 @@ const spread = (n: number) => Array.from({ length: n }, (_, i) => (i * 0.6180339
 
 describe("LevelHistogram", () => {
   it.each([
-    { name: "even over twelve decades", values: spread(20000).map((x) => 10 ** (12 * x - 5)) },
+    { name: "even over eleven decades", values: spread(20000).map((x) => 10 ** (11 * x - 4)) },
     { name: "even on the linear scale", values: spread(20000).map((x) => 1 + x) },
     { name: "squares of a sine", values: spread(20000).map((x) => Math.sin(2 * Math.PI * x) ** 2 + 1e-3) },
     { name: "one value only", values: Array(1000).fill(0.731) as number[] },
@@ -19,8 +19,8 @@ describe("LevelHistogram", () => {
       const sorted = descending[Math.round(share * values.length) - 1] as number;
       const neighbour = descending[Math.round(share * values.length)] as number;
       const level = histogram.exceededBy(share);
-      expect(level).toBeLessThan(sorted * 1.0014);
-      expect(level).toBeGreaterThan(neighbour / 1.0014);
+      expect(level).toBeLessThan(sorted * 1.001);
+      expect(level).toBeGreaterThan(neighbour / 1.001);
     }
   });
 
@@ -29,7 +29,7 @@ describe("LevelHistogram", () => {
     for (const value of [0, 1e-30, 1, 1e30, Number.POSITIVE_INFINITY]) histogram.add(value);
     expect(histogram.count).toBe(5);
     expect(histogram.exceededBy(1)).toBeLessThan(1e-6);
-    expect(histogram.exceededBy(0.2)).toBeGreaterThan(1e9);
+    expect(histogram.exceededBy(0.2)).toBeGreaterThan(1e7);
     expect(histogram.exceededBy(0.5)).toBeCloseTo(1, 2);
   });
 

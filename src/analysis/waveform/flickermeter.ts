@@ -108,23 +108,16 @@ export class Flickermeter {
 
   /** Takes samples `from` … `to` − 1. A NaN among them is a gap. */
   push(samples: Float64Array, from: number, to: number): void {
-    const { squares } = this;
-    let count = 0;
-    for (let i = from; i < to; i++) {
-      const sample = samples[i] as number;
-      if (Number.isNaN(sample)) {
-        this.pushSquares(count);
-        count = 0;
-        this.restart();
-        continue;
+    const { squares, decimated, decimator } = this;
+    for (let start = from; start < to; start += squares.length) {
+      const count = Math.min(squares.length, to - start);
+      for (let i = 0; i < count; i++) {
+        const sample = samples[start + i] as number;
+        squares[i] = sample * sample;
       }
-      squares[count++] = sample * sample;
-      if (count === squares.length) {
-        this.pushSquares(count);
-        count = 0;
-      }
+      const outputs = decimator.push(squares, count, decimated);
+      for (let i = 0; i < outputs; i++) this.next(decimated[i] as number);
     }
-    this.pushSquares(count);
   }
 
   /** The signal is broken off here: settling begins anew. What was classified in this interval stays. */
@@ -150,19 +143,17 @@ export class Flickermeter {
     return -Math.expm1(-1 / (timeConstantS * this.chainRate));
   }
 
-  private pushSquares(count: number): void {
-    const { decimated } = this;
-    const outputs = this.decimator.push(this.squares, count, decimated);
-    for (let i = 0; i < outputs; i++) this.next(decimated[i] as number);
-  }
-
   private startChain(): void {
     this.age = 0;
     this.firstLevelSum = 0;
   }
 
-  /** One squared and decimated sample. */
+  /** One squared and decimated sample; NaN while a missing one is within the reach of the decimation filter. */
   private next(square: number): void {
+    if (Number.isNaN(square)) {
+      this.startChain();
+      return;
+    }
     this.age++;
     if (this.age <= FIRST_LEVEL_S * this.chainRate) {
       this.takeFirstLevel(square);

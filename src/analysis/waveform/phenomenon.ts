@@ -79,6 +79,8 @@ export interface ChainOptions {
   readonly smoothed?: boolean;
   /** Carrier frequencies of mains signalling, in Hz. */
   readonly signallingFrequencies?: readonly number[];
+  /** Reference lamp of the flickermeter by its rated voltage; 230 V where not given. */
+  readonly lamp?: 230 | 120;
 }
 
 /** One cycle of the fundamental of the reference voltage, from one upward zero crossing to the next. */
@@ -142,4 +144,13 @@ export function declaredVoltageOf(
   const phaseToPhase = phase === "L12" || phase === "L23" || phase === "L31";
   if (phaseToPhase === (setup.connection === "delta")) return setup.declaredVoltage;
   return phaseToPhase ? setup.declaredVoltage * Math.sqrt(3) : setup.declaredVoltage / Math.sqrt(3);
+}
+
+/** Index of the channel with a quantity on a phase; −1: there is none. */
+export function channelOf(
+  { channels }: Pick<ChainSetup, "channels">,
+  quantity: WaveformChannel["quantity"],
+  phase: WaveformChannel["phase"],
+): number {
+  return channels.findIndex((c) => c.quantity === quantity && c.phase === phase);
 }
