@@ -68,7 +68,7 @@ export function shareCurve(subject: Subject): Chart {
             align: { expr: "datum.side === 'max' ? 'right' : 'left'" },
             dx: { expr: "datum.side === 'max' ? -7 : 7" },
             lineBreak: "\n",
-            baseline: { expr: "datum.side === 'max' ? 'bottom' : 'top'" },
+            baseline: "top",
           },
           encoding: { x: { ...x, field: "x" }, y: { ...y, field: "labelAt" }, text: { field: "label" } },
         },
@@ -133,7 +133,7 @@ function bars({ limits }: Subject): Columns {
     to: sides.map((side) => (side === "max" ? 100 - allowed : 100)),
     side: sides,
     // In the corners that the curves do not reach: low on the right, high on the left.
-    labelAt: sides.map((side) => (side === "max" ? 2 : 98)),
+    labelAt: sides.map((side) => (side === "max" ? 13 : 98)),
     label: row === undefined ? [] : sides.map((side) => barLabel(side, row.limit[side] as number, row)),
   };
 }
