@@ -93,7 +93,10 @@ interface OtherLayout {
   readonly words: number;
 }
 
-/** The only layout with one fact changed at which the sample numbers count up; undefined if there is none or several. */
+/**
+ * The only layout with one fact changed at which the sample numbers count up; undefined if there is none or several.
+ * Wider values are found before more status channels: in doubt the user is asked.
+ */
 async function otherLayout(
   data: DataSection,
   stated: BinaryLayout["kind"],
@@ -109,7 +112,8 @@ async function otherLayout(
     const size = rowSize(candidate.width, candidate.words);
     if (data.size >= 3 * size && (await countsUp(data, size))) fitting.push(candidate);
   }
-  return fitting.length === 1 ? fitting[0] : undefined;
+  const [first] = fitting;
+  return fitting.length === 1 || (width === 2 && first?.width === 4) ? first : undefined;
 }
 
 /** Whether the sample numbers at this distance rise, mostly by one. */

@@ -1,3 +1,4 @@
+import { expect } from "vitest";
 import { openComtrade } from "../../../src/formats/comtrade/index.js";
 import type { WrittenChannel, WrittenRecord } from "../../../src/formats/comtrade/write.js";
 import { writeComtrade } from "../../../src/formats/comtrade/write.js";
@@ -96,3 +97,61 @@ export function withLine(
       .flatMap((old, i) => (i !== number - 1 ? [old] : typeof line === "string" ? [line] : (line(old) ?? [])))
       .join("\r\n");
 }
+
+/** Of the numbers that `record` writes as BINARY. */
+export const STEP = 500 / 32_767;
+/** Where `record` writes what. */
+export const LINES = {
+  heading: 1,
+  counts: 2,
+  voltage1: 3,
+  frequency: 6,
+  rateCount: 7,
+  rate: 8,
+  first: 9,
+  trigger: 10,
+  kind: 11,
+  factor: 12,
+};
+
+/** Opens a record whose files deviate, and expects what the sound one gives; without `remark` there must be none. */
+export async function readAs(changes: Parameters<typeof reopen>[0], texts: Texts, remark?: RegExp) {
+  const opened = await reopen(changes, texts);
+  expect(opened.sources).toHaveLength(1);
+  const [source] = opened.sources;
+  expect(source).toMatchObject({ start: START, samplesPerSecond: 3200, length: 640 });
+  expect(source?.channels.map(({ phase }) => phase)).toEqual(["L1", "L2", "L3"]);
+  const read = await samplesOf(source);
+  const truth = sines(record(changes));
+  for (const [k, values] of read.entries()) expect(largestDifference(values, truth[k])).toBeLessThan(STEP);
+  if (remark === undefined) expect(opened.remarks).toEqual([]);
+  else expect(opened.remarks.join("\n")).toMatch(remark);
+  return opened;
+}
+
+export const field = (index: number, text: string) => (line: string) =>
+  line
+    .split(",")
+    .map((old, i) => (i === index ? text : old))
+    .join(",");
+export const eachVoltage = (change: (line: string) => string) => (text: string) =>
+  [0, 1, 2].reduce((t, k) => withLine(LINES.voltage1 + k, change)(t), text);
+/** Changes every row of text; undefined takes it out. */
+export const rows = (change: (row: string, i: number) => string | undefined) => (dat: Uint8Array) =>
+  new TextEncoder().encode(
+    new TextDecoder()
+      .decode(dat)
+      .split("\r\n")
+      .flatMap((row, i) => (row === "" ? [] : [change(row, i) ?? []].flat()))
+      .map((r) => `${r}\r\n`)
+      .join(""),
+  );
+/** Changes sample number (at 0) or time stamp (at 4) of every binary row. */
+export const rowHeads =
+  (at: 0 | 4, value: (i: number) => number, rowSize = 14) =>
+  (dat: Uint8Array) => {
+    const changed = dat.slice();
+    const view = new DataView(changed.buffer);
+    for (let i = 0; i * rowSize < dat.length; i++) view.setUint32(i * rowSize + at, value(i), true);
+    return changed;
+  };
