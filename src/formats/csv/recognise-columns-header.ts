@@ -77,7 +77,7 @@ const TWO_HOURS = /(?<![\p{L}\d])2[\s-]*h(?!\p{L})/giu;
 const MINUTES = /(?<![\p{L}\d])(\d+)[\s-]*min(?!\p{L})/giu;
 
 /** The number of a standard ("IEC 61000-4-30"), and the frequency of a signal on the mains ("175 Hz"). */
-const STANDARD = /\b(?:IEC|CEI|EN|UNE|IEEE|DIN|NF)(?: EN)?[ -]?\d+(?:-\d+)*/gi;
+const STANDARD = /\b(?:IEC|CEI|EN|UNE|IEEE|DIN|NF)(?: EN)?[ -]?\d{4,}(?:-\d+)*/gi;
 const SIGNAL_FREQUENCY =
   /\d+(?:[.,]\d+)? ?Hz(?=.*(?:signal|segnal|senal|rundsteuer))|(?<=(?:signal|segnal|senal|rundsteuer).*)\d+(?:[.,]\d+)? ?Hz/gi;
 

@@ -1,5 +1,5 @@
 import type { LoggedQuantity, Unit } from "../../recording/quantity.js";
-import type { Evidence } from "./recognise-columns-evidence.js";
+import type { Evidence, OpenNumber } from "./recognise-columns-evidence.js";
 import type { LogHeaders } from "./recognise-columns-log.js";
 import { phaseOf } from "./recognise-columns-phase-names.js";
 import type { Sense } from "./vocabulary.js";
@@ -175,7 +175,8 @@ function quantityByNumber(
   const carrier = said.size === 1 ? [...said.keys()][0] : undefined;
   if (carrier !== "voltage" && carrier !== "current") return undefined;
   const harmonic = carrier === "voltage" ? "harmonic-voltage" : "harmonic-current";
-  const percent = evidence.unit?.value.kind === "unit" && evidence.unit.value.unit === "%";
+  const percent = isPercent(evidence);
+  const alone = evidence.phases.length + evidence.numbers.length === 1;
   for (const number of evidence.numbers) {
     const shown = `${number.symbol ?? ""}${number.digits}`;
     const others = evidence.numbers.filter((other) => other !== number && phaseOf(other.digits) !== undefined);
@@ -188,38 +189,33 @@ function quantityByNumber(
     if (phaseElsewhere && percent && number.symbol !== undefined && evidence.numbers.length === 1) {
       return { value: harmonic, why: `the number ${shown} beside the phase and the unit %` };
     }
-    if (carrier !== "voltage" || number.symbol === undefined || evidence.phases.length + evidence.numbers.length > 1)
-      continue;
-    const sequence = sequenceByNumber(number.digits, number.symbol, percent, evidence, log, number.at);
-    if (sequence) return sequence;
+    if (alone && carrier === "voltage" && number.symbol !== undefined) {
+      return sequenceByNumber(number, number.symbol, evidence, log);
+    }
   }
   return undefined;
 }
 
+function isPercent({ unit }: Evidence): boolean {
+  return unit?.value.kind === "unit" && unit.value.unit === "%";
+}
+
+/** u2 and u0 as IEC 61000-4-30, 5.7, writes the unbalances; U1, U2, U3 in one unit are phases. */
 function sequenceByNumber(
-  digits: string,
+  { digits, at }: OpenNumber,
   symbol: string,
-  percent: boolean,
   evidence: Evidence,
   log: LogHeaders,
-  at: number,
 ): Decided<LoggedQuantity> | undefined {
-  const unitless = evidence.unit === undefined;
-  const small = symbol === "u";
+  const percent = isPercent(evidence);
+  const bare = symbol === "u" && evidence.unit === undefined;
   if (digits === "0") {
-    if (percent) return { value: "zero-sequence-unbalance", why: `the symbol ${symbol}0 with the unit %` };
-    if (unitless && small) return { value: "zero-sequence-unbalance", why: "the symbol u0" };
-    return { missing: `${symbol}0 is used only as zero-sequence unbalance in %` };
+    if (!percent && !bare) return { missing: `${symbol}0 is used only as zero-sequence unbalance in %` };
+    return { value: "zero-sequence-unbalance", why: `the symbol ${symbol}0${percent ? " with the unit %" : ""}` };
   }
-  if (digits !== "2") return undefined;
   const phaseBeside = ["1", "3"].some((other) => log.hasTwinInUnit(evidence, at, other));
-  if (phaseBeside) return undefined;
-  if (percent)
-    return {
-      value: "negative-sequence-unbalance",
-      why: `the symbol ${symbol}2 with the unit %, and no ${symbol}1 or ${symbol}3 in % beside it`,
-    };
-  if (unitless && small)
-    return { value: "negative-sequence-unbalance", why: "the symbol u2, and no u1 or u3 beside it" };
-  return undefined;
+  if (digits !== "2" || phaseBeside || (!percent && !bare)) return undefined;
+  const unit = percent ? " in %" : "";
+  const why = `the symbol ${symbol}2${unit}, and no ${symbol}1 or ${symbol}3${unit} beside it`;
+  return { value: "negative-sequence-unbalance", why };
 }

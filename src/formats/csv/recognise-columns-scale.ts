@@ -35,24 +35,28 @@ const UNITS: Readonly<Record<LoggedQuantity, readonly Unit[]>> = {
   "power-factor": ["1"],
 };
 
+/** What the unit of one series may depend on. */
+interface Context {
+  readonly file: string;
+  readonly series: readonly SeriesDraft[];
+  readonly setup: GivenSetup;
+}
+
 /** Unit and scale of each series; a text where a column cannot be used. */
 export function scaleSeries(
   file: string,
   series: readonly SeriesDraft[],
   setup: GivenSetup,
 ): ReadonlyMap<SeriesDraft, Scaled | string> {
-  const result = new Map<SeriesDraft, Scaled | string>();
-  for (const draft of series) {
-    const stated = statedUnit(draft);
-    const scaled =
-      typeof stated === "string"
-        ? stated
-        : stated === undefined
-          ? inferredUnit(file, draft, series)
-          : fromWritten(file, draft, stated.value, `${stated.value.text}: ${stated.said}`, series, setup);
-    result.set(draft, typeof scaled === "string" ? scaled : withTransformers(draft, scaled, setup));
-  }
-  return result;
+  const context = { file, series, setup };
+  return new Map(
+    series.map((draft) => {
+      const unit = statedUnit(draft);
+      if (typeof unit === "string") return [draft, unit];
+      const scaled = unit === undefined ? inferredUnit(draft, context) : fromWritten(draft, unit.value, context);
+      return [draft, typeof scaled === "string" ? scaled : withTransformers(scaled, setup)];
+    }),
+  );
 }
 
 /** The unit the log or the setup states; a bare "-" or "1" states none where the quantity has one. */
@@ -64,71 +68,57 @@ function statedUnit({ unit, quantity }: SeriesDraft): SeriesDraft["unit"] | stri
   return `the unit ${unit.value.text} (${unit.said}) does not fit the quantity`;
 }
 
-function fromWritten(
-  file: string,
-  draft: SeriesDraft,
-  written: WrittenUnit,
-  why: string,
-  series: readonly SeriesDraft[],
-  setup: GivenSetup,
-): Scaled | string {
+function fromWritten(draft: SeriesDraft, written: WrittenUnit, context: Context): Scaled | string {
   const { quantity, column } = draft;
   const units = UNITS[quantity];
   const unit = units[0] as Unit;
+  const why = [`${written.text}: ${draft.unit?.said}`];
   switch (written.kind) {
     case "unusable":
       return written.reason;
     case "of-declared":
       if (!units.includes("V")) return `the unit ${written.text} does not fit the quantity`;
-      return ofDeclared(file, draft, written.factor, written.text, why, series, setup);
+      return ofDeclared(draft, written.factor, written.text, context);
     case "per-unit":
-      if (quantity === "voltage") return ofDeclared(file, draft, ONE, written.text, why, series, setup);
+      if (quantity === "voltage") return ofDeclared(draft, ONE, written.text, context);
       if (units.includes("V")) return "p.u. does not say whether of the fundamental or of the declared voltage";
       if (unit !== "%" && unit !== "1") return "p.u. does not say of what; only voltages in p.u. are used";
-      return { unit, scale: ratio(unit === "%" ? 100 : 1), writtenUnit: written.text, why: [why] };
+      return { unit, scale: ratio(unit === "%" ? 100 : 1), writtenUnit: written.text, why };
     case "unit":
       if (written.unit === "%" && quantity === "voltage") {
         throw new LogError(
-          file,
+          context.file,
           columnName(column),
           'a voltage in % does not say of what; where it is of the declared voltage, say so in the setup under columns: (unit: "% of declared")',
         );
       }
       if (written.unit === "%" && quantity === "power-factor") {
-        return { unit: "1", scale: ratio("0.01"), writtenUnit: written.text, why: [why] };
+        return { unit: "1", scale: ratio("0.01"), writtenUnit: written.text, why };
       }
-      return { unit: written.unit, scale: written.factor, writtenUnit: written.text, why: [why] };
+      return { unit: written.unit, scale: written.factor, writtenUnit: written.text, why };
   }
 }
 
-function ofDeclared(
-  file: string,
-  { column, phase }: SeriesDraft,
-  factor: Ratio,
-  text: string,
-  why: string,
-  series: readonly SeriesDraft[],
-  setup: GivenSetup,
-): Scaled | string {
-  if (setup.declaredVoltage === undefined) {
+function ofDeclared(draft: SeriesDraft, factor: Ratio, text: string, context: Context): Scaled | string {
+  const { connection, declaredVoltage } = context.setup;
+  if (declaredVoltage === undefined) {
     throw new UsageError(
-      `${file}, ${columnName(column)} is in ${text}, which needs the declared voltage in volts; give it with --declared`,
+      `${context.file}, ${columnName(draft.column)} is in ${text}, which needs the declared voltage in volts; give it with --declared`,
     );
   }
-  const single = (one: SeriesDraft) => one.phase === "L1" || one.phase === "L2" || one.phase === "L3";
+  const isToNeutral = ({ phase }: SeriesDraft) => phase === "L1" || phase === "L2" || phase === "L3";
   const toNeutral =
-    setup.connection === undefined
-      ? series.some((one) => one.quantity === "voltage" && single(one))
-      : setup.connection !== "delta";
-  if (toNeutral !== (phase?.length === 2)) {
-    const judged = toNeutral ? "phase to neutral" : "phase to phase";
-    return `it is in ${text}, but the declared voltage is given ${judged}`;
+    connection === undefined
+      ? context.series.some((one) => one.quantity === "voltage" && isToNeutral(one))
+      : connection !== "delta";
+  if (toNeutral !== isToNeutral(draft)) {
+    return `it is in ${text}, but the declared voltage is given ${toNeutral ? "phase to neutral" : "phase to phase"}`;
   }
-  const scale = times(ratio(setup.declaredVoltage), factor);
-  return { unit: "V", scale, writtenUnit: text, why: [why, `of the declared voltage ${setup.declaredVoltage} V`] };
+  const why = [`${text}: ${draft.unit?.said}`, `of the declared voltage ${declaredVoltage} V`];
+  return { unit: "V", scale: times(ratio(declaredVoltage), factor), writtenUnit: text, why };
 }
 
-function withTransformers(draft: SeriesDraft, scaled: Scaled, setup: GivenSetup): Scaled {
+function withTransformers(scaled: Scaled, setup: GivenSetup): Scaled {
   const power = scaled.unit === "W" || scaled.unit === "var" || scaled.unit === "VA";
   const ofDeclaredVoltage = scaled.writtenUnit.includes("declared") || scaled.writtenUnit === "p.u.";
   const { voltageRatio, currentRatio } = setup;
@@ -138,7 +128,7 @@ function withTransformers(draft: SeriesDraft, scaled: Scaled, setup: GivenSetup)
     scale = times(scale, transformerRatio(voltageRatio));
     why.push(`times the voltage ratio ${voltageRatio}`);
   }
-  if (currentRatio !== undefined && (power || (scaled.unit === "A" && draft.quantity !== "voltage"))) {
+  if (currentRatio !== undefined && (power || scaled.unit === "A")) {
     scale = times(scale, transformerRatio(currentRatio));
     why.push(`times the current ratio ${currentRatio}`);
   }
@@ -148,10 +138,16 @@ function withTransformers(draft: SeriesDraft, scaled: Scaled, setup: GivenSetup)
 function transformerRatio(value: number | string): Ratio {
   const [primary, secondary] = String(value).split("/");
   const { num, den } = ratio(secondary ?? "1");
-  return times(ratio(primary ?? "1"), { num: den, den: num });
+  const result = times(ratio(primary ?? "1"), { num: den, den: num });
+  if (result.num === 0n || result.den === 0n) {
+    throw new UsageError(
+      `the transformer ratio ${value} in the setup has a zero; write primary/secondary, as in 20000/100`,
+    );
+  }
+  return result;
 }
 
-function inferredUnit(file: string, draft: SeriesDraft, series: readonly SeriesDraft[]): Scaled | string {
+function inferredUnit(draft: SeriesDraft, { file, series }: Context): Scaled | string {
   const { quantity, column } = draft;
   const as = (unit: Unit, why: string): Scaled => ({ unit, scale: ONE, writtenUnit: unit, why: [`${unit}: ${why}`] });
   const middle = median(column.samples);

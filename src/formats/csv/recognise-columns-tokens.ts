@@ -1,4 +1,4 @@
-import { type WrittenUnit, writtenUnit } from "./recognise-columns-units.js";
+import { writtenUnit } from "./recognise-columns-units.js";
 import { compoundParts, leftOutBecause, type Sense, senseOf } from "./vocabulary.js";
 
 /** A piece of a header. `gap` is what stands between it and the piece before: "" where they are glued together. */
@@ -10,7 +10,6 @@ export interface Token {
   /** Position in the header text. */
   readonly at: number;
   readonly sense?: Sense;
-  readonly unit?: WrittenUnit;
 }
 
 /** True if the log has a header that differs from this one only in that `length` characters at `at` read `instead`. */
@@ -73,7 +72,7 @@ function lettersRun(text: string, gap: string, at: number, hasTwin: HasTwin): re
   if (isPairST(text, at, hasTwin)) return [{ kind: "letters", text, gap, at }];
   const compact = compactRun(text, gap, at);
   const apparent = text === "VA" && !hasLetterTwin("A", at + 1, hasTwin);
-  if (unit && (!compact || apparent)) return [{ kind: "unit", text, gap, at, unit }];
+  if (unit && (!compact || apparent)) return [{ kind: "unit", text, gap, at }];
   if (compact) return compact;
   const pieces = text.match(/\p{Lu}+(?!\p{Ll})|\p{Lu}?\p{Ll}+|\p{Lu}|\p{L}/gu) ?? [text];
   if (pieces.length > 1 && pieces.some((piece) => piece.length > 1 && senseOf(piece.toLowerCase()) !== undefined)) {

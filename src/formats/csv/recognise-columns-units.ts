@@ -18,18 +18,13 @@ const units = new Map<string, WrittenUnit>();
 
 function define(unit: Unit, prefixes: string, names: string): void {
   for (const prefix of ["", ...prefixes]) {
+    const written: WrittenUnit = { kind: "unit", unit, factor: ratio(PREFIX[prefix] ?? "1"), text: prefix + unit };
     for (const name of names.split(" ")) {
-      const text = prefix + name;
-      units.set(text, { kind: "unit", unit, factor: ratio(PREFIX[prefix] ?? "1"), text: prefix + canonical(unit) });
+      units.set(prefix + name, written);
       // A capital K means kilo too: no other prefix has that letter.
-      if (prefix === "k")
-        units.set(`K${name}`, { kind: "unit", unit, factor: ratio(1000), text: `k${canonical(unit)}` });
+      if (prefix === "k") units.set(`K${name}`, written);
     }
   }
-}
-
-function canonical(unit: Unit): string {
-  return unit;
 }
 
 define("V", "km", "V v Vrms Veff Vac VAC");

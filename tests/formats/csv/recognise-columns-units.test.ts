@@ -135,6 +135,12 @@ describe("transformer ratios", () => {
     ]);
   });
 
+  it.each(["100/0", "0/100"])("%s is refused", (voltageRatio) => {
+    expect(() => recognise(["U L1 V"], { voltageRatio })).toThrow(
+      `the transformer ratio ${voltageRatio} in the setup has a zero; write primary/secondary, as in 20000/100`,
+    );
+  });
+
   it("are exact where they do not divide", () => {
     const scale = recognise(["U L1 V"], { voltageRatio: "20000/110" })[0]?.scale;
     expect(scale && scale.num * 11n === scale.den * 2000n).toBe(true);
