@@ -27,7 +27,7 @@ export function withUnit(text: string, unit: string): string {
 }
 
 export function limitNumber(value: number, unit: string): string {
-  return exact(value, unit === "V" ? 1 : 0);
+  return exact(value, unit === "V" && value < 1000 ? 1 : 0);
 }
 
 /** "207.0 to 253.0 V", "at most 6 %". */
@@ -71,7 +71,9 @@ export function shareText({ share, period }: Pick<Row, "share" | "period">): str
   return `${exact(percentOfShare(share), 0)} % of the ${period}`;
 }
 
-export function robustText({ robust }: Pick<Row, "robust">): string {
+/** Whether missing intervals could change the verdict; a dash where there is none to change. */
+export function robustText({ robust, verdict }: Pick<Row, "robust" | "verdict">): string {
+  if (verdict === "for-information") return "–";
   return robust ? "yes" : "no";
 }
 
@@ -191,7 +193,7 @@ function furtherOf(assessment: Assessment, week: Week): string[] {
   const missed = assessment.notAssessed.length;
   if (missed > 0)
     further.push(`${missed} ${missed === 1 ? "requirement was" : "requirements were"} not assessed; see below why.`);
-  const shaky = judged.filter(({ rows }) => rows.some(({ robust }) => !robust));
+  const shaky = judged.filter(({ rows }) => rows.some((row) => robustText(row) === "no"));
   if (shaky.length > 0)
     further.push(`The missing intervals could change ${shaky.length} of these verdicts (“robust: no”).`);
   const unconfirmed = judged.filter(({ rows }) => rows.some(({ confirmed }) => !confirmed));

@@ -13,7 +13,9 @@ import {
 } from "../wording-page.js";
 import { type Html, html, unbroken } from "./html.js";
 import { coverageText, requirementsTable } from "./requirements.js";
-import { badge, plainTable } from "./table.js";
+import { badge, cell, head } from "./table.js";
+
+const W = WEEK_COLUMNS;
 
 /** Dangers, the statement, the table of requirements, the weeks, and what was not assessed. */
 export function firstScreen(assessment: Assessment, clock: LocalClock): Html {
@@ -57,16 +59,14 @@ function weeksSection(assessment: Assessment, clock: LocalClock): Html | undefin
   const weeks = [...consecutiveWeeks(assessment), ...sliding];
   if (weeks.length < 2) return undefined;
   const shown = decidingWeek(assessment);
-  const line = (week: Week) => [
-    localTime(clock, instantOf(week.start)),
-    localTime(clock, instantOf(weekEnd(assessment.recording, week))),
-    kindText(week),
-    unbroken(coverageText(week.coverage)),
-    badge(week.verdict),
-    failedText(assessment, week),
-  ];
+  const line = (week: Week) => html`<tr>${cell(W.from, localTime(clock, instantOf(week.start)))}
+${cell(W.to, localTime(clock, instantOf(weekEnd(assessment.recording, week))))}${cell(W.kind, kindText(week))}
+${cell(W.coverage, unbroken(coverageText(week.coverage)))}${cell(W.verdict, badge(week.verdict))}
+${cell(W.failed, failedText(assessment, week))}</tr>
+`;
   return html`<section id="weeks"><h2>${HEADINGS.weeks}</h2>
-${plainTable(Object.values(WEEK_COLUMNS), weeks.map(line))}
+<table class="cards">${head(Object.values(W))}<tbody>
+${weeks.map(line)}</tbody></table>
 ${sliding.length > 0 && html`<p class="note">${WORST_SLIDING_NOTE}</p>`}
 ${weeks
   .filter((week) => week !== shown)
