@@ -51,6 +51,8 @@ const WAVEFORM_QUANTITIES = {
   "crest-factor-current": { symbol: "CF-I", name: "crest factor of the current", unit: "1", aggregation: "rms" },
   "interharmonic-current": { symbol: "Iih", name: "interharmonic current", unit: "A", aggregation: "rms" },
   "displacement-factor": { symbol: "PF1", name: "displacement power factor", unit: "1", aggregation: "none" },
+  "fundamental-active-power": { symbol: "P1", name: "fundamental active power", unit: "W", aggregation: "mean" },
+  "fundamental-apparent-power": { symbol: "S1", name: "fundamental apparent power", unit: "VA", aggregation: "mean" },
   "nonactive-power": { symbol: "N", name: "nonactive power", unit: "var", aggregation: "mean" },
   "current-distortion-power": { symbol: "DI", name: "current distortion power", unit: "var", aggregation: "mean" },
   "voltage-distortion-power": { symbol: "DV", name: "voltage distortion power", unit: "var", aggregation: "mean" },

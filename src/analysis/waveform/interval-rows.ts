@@ -35,7 +35,7 @@ export class IntervalRows {
 
   /** One series per column; intervals without any value in it are absent from it. */
   series(keys: readonly (SeriesKey & { readonly unit: Unit })[], interval: Duration): IntervalSeries[] {
-    return keys.map(({ quantity, phase, order, unit }, column) => {
+    return keys.map(({ quantity, phase, order, hertz, unit }, column) => {
       const rows = [...this.rows.keys()].filter((r) => !Number.isNaN(this.rows[r]?.values[column]));
       const take = (of: (row: Row) => Float64Array | undefined, missing: number) =>
         Float64Array.from(rows, (r) => of(this.rows[r] as Row)?.[column] ?? missing);
@@ -44,6 +44,7 @@ export class IntervalRows {
         quantity,
         phase,
         ...(order !== undefined && { order }),
+        ...(hertz !== undefined && { hertz }),
         unit,
         interval,
         origin: "computed",
