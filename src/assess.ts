@@ -21,7 +21,7 @@ export interface AssessOptions {
   /** Whether the user named the rule set; the default is marked as assumed. */
   readonly ruleSetGiven: boolean;
   /** Only intervals wholly in this span count; asked once the log's time zone is known. */
-  readonly span?: (recording: Recording) => Promise<Span>;
+  readonly span?: (recording: Recording) => Span;
   readonly progress?: Progress;
 }
 
@@ -49,7 +49,7 @@ export async function assess(files: readonly LogFile[], options: AssessOptions):
   const { tool, ruleSet, progress } = options;
   const opened = await openLogs(files, options.setup, progress);
   const hashed = await withHashes(opened, files);
-  const span = await options.span?.(hashed);
+  const span = options.span?.(hashed);
   const recording = crop(hashed, span?.from, span?.to);
   const setup = resolveSetup(options.setup, options.ruleSetGiven, recording, ruleSet);
   const wanted = ruleSet.requirements.map((r) => ({ quantity: r.quantity, interval: requirementInterval(r) }));

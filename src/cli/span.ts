@@ -11,8 +11,8 @@ const STAMP = /^(\d{4}-\d{2}-\d{2})(?:[T ](\d{2}:\d{2}(?::\d{2})?))?(Z|[+-]\d{2}
  * the log's zone.
  * @throws UsageError for a stamp that is no ISO 8601 date, or falls into an hour that the clock skipped
  */
-export async function spanOf(recording: Recording, from: string | undefined, to: string | undefined): Promise<Span> {
-  const zone = await TimeZone.open(recording.ledger.timeBase.zone, recording.start, recording.end);
+export function spanOf(recording: Recording, from: string | undefined, to: string | undefined): Span {
+  const zone = TimeZone.open(recording.ledger.timeBase.zone, recording.start, recording.end);
   const read = (option: string, text: string | undefined) =>
     text === undefined ? undefined : instant(option, text, zone);
   return { from: read("--from", from), to: read("--to", to) };

@@ -1,3 +1,4 @@
+import { Temporal } from "temporal-polyfill";
 import { UsageError } from "../errors.js";
 import { DAY, type Duration, HOUR, type Instant, MINUTE, SECOND } from "./time.js";
 
@@ -23,8 +24,8 @@ const MARGIN: Duration = 400 * DAY;
 const FIXED_OFFSET = /^([+-])(\d\d):?(\d\d)$/;
 
 /**
- * A time zone over a span of time. Its changes of offset are looked up once (IANA rules, through temporal-polyfill,
- * which is loaded only for zones that need it); after that every conversion is arithmetic.
+ * A time zone over a span of time. Its changes of offset are looked up once (IANA rules, through temporal-polyfill);
+ * after that every conversion is arithmetic.
  * "Local" times are integer microseconds of the zone's clock, counted as if that clock were UTC.
  */
 export class TimeZone {
@@ -50,11 +51,10 @@ export class TimeZone {
    * @param from, to the span that will be asked about; 400 days on either side of it work as well.
    * @throws UsageError for an unknown zone.
    */
-  static async open(id: string, from: Instant, to: Instant): Promise<TimeZone> {
+  static open(id: string, from: Instant, to: Instant): TimeZone {
     const fixed = fixedOffset(id);
     if (fixed !== undefined)
       return new TimeZone(fixed.id, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, fixed.offset, []);
-    const { Temporal } = await import("temporal-polyfill");
     const [begin, end] = [from - MARGIN, to + MARGIN];
     const instant = Temporal.Instant.fromEpochMilliseconds(Math.floor(begin / 1000));
     let clock: ReturnType<typeof instant.toZonedDateTimeISO>;

@@ -1,66 +1,17 @@
-import { DAY, HOUR, type Instant, MINUTE } from "../recording/time.js";
+import { type Instant, MINUTE } from "../recording/time.js";
+import { TimeZone } from "../recording/time-zone.js";
+import type { Assessment } from "../rules/assessment.js";
 
-/**
- * The log's local time, for readers. A zone is an IANA name, "UTC" or a fixed offset such as "+01:00".
- * Names of days and months are English and do not depend on the machine's locale.
- */
+/** The log's local time, for readers. Names of days and months are English and do not depend on the machine's locale. */
 
-const DAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"] as const;
+const DAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"] as const;
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
-const FIXED_OFFSET = /^([+-])(\d{2}):?(\d{2})$/;
 
-export interface LocalClock {
-  readonly zone: string;
-  /** Microseconds to add to an instant to read its local time as if it were UTC. */
-  offset(at: Instant): number;
-}
+export type LocalClock = TimeZone;
 
-/** The clock of a zone. Offsets are looked up once per quarter of an hour, as no zone changes in between. */
-export function localClock(zone: string): LocalClock {
-  const fixed = FIXED_OFFSET.exec(zone);
-  if (fixed !== null) {
-    const size = Number(fixed[2]) * HOUR + Number(fixed[3]) * MINUTE;
-    const offset = fixed[1] === "-" ? -size : size;
-    return { zone, offset: () => offset };
-  }
-  if (zone === "UTC") return { zone, offset: () => 0 };
-  const format = new Intl.DateTimeFormat("en-GB", {
-    timeZone: zone,
-    hourCycle: "h23",
-    year: "numeric",
-    month: "numeric",
-    day: "numeric",
-    hour: "numeric",
-    minute: "numeric",
-    second: "numeric",
-  });
-  const lookUp = (at: Instant): number => {
-    const ms = Math.floor(at / 1_000_000) * 1000;
-    const part: Record<string, number> = {};
-    for (const { type, value } of format.formatToParts(ms)) part[type] = Number(value);
-    const { year = 0, month = 1, day = 1, hour = 0, minute = 0, second = 0 } = part;
-    return (Date.UTC(year, month - 1, day, hour, minute, second) - ms) * 1000;
-  };
-  const known = new Map<number, number>();
-  // A day whose two ends agree has one offset: zones do not change twice within a day.
-  const offsetOf = (step: number, length: number): number => {
-    const key = step * length;
-    let offset = known.get(key);
-    if (offset === undefined) {
-      offset = lookUp(key);
-      known.set(key, offset);
-    }
-    return offset;
-  };
-  return {
-    zone,
-    offset: (at) => {
-      const day = Math.floor(at / DAY);
-      const start = offsetOf(day, DAY);
-      if (start === offsetOf(day + 1, DAY)) return start;
-      return offsetOf(Math.floor(at / (15 * MINUTE)), 15 * MINUTE);
-    },
-  };
+/** The clock of a recording's zone. */
+export function localClock({ zone, start, end }: Pick<Assessment["recording"], "zone" | "start" | "end">): LocalClock {
+  return TimeZone.open(zone, instantOf(start), instantOf(end));
 }
 
 export interface LocalParts {
@@ -74,16 +25,8 @@ export interface LocalParts {
 }
 
 export function localParts(clock: LocalClock, at: Instant): LocalParts {
-  const date = new Date(Math.floor((at + clock.offset(at)) / 1000));
-  return {
-    weekday: DAYS[date.getUTCDay()] as string,
-    day: date.getUTCDate(),
-    month: MONTHS[date.getUTCMonth()] as string,
-    year: date.getUTCFullYear(),
-    hour: date.getUTCHours(),
-    minute: date.getUTCMinutes(),
-    second: date.getUTCSeconds(),
-  };
+  const local = clock.clockAt(at);
+  return { ...local, weekday: DAYS[local.weekday - 1] as string, month: MONTHS[local.month - 1] as string };
 }
 
 const two = (n: number) => String(n).padStart(2, "0");
@@ -103,7 +46,7 @@ export function shortLocalTime(clock: LocalClock, at: Instant): string {
 
 /** "UTC+01:00": the offset in force at an instant. */
 export function offsetText(clock: LocalClock, at: Instant): string {
-  const offset = clock.offset(at);
+  const offset = clock.offsetAt(at);
   const minutes = Math.abs(offset) / MINUTE;
   const sign = offset < 0 ? "−" : "+";
   return `UTC${sign}${two(Math.floor(minutes / 60))}:${two(Math.round(minutes % 60))}`;

@@ -100,7 +100,7 @@ export function profileNote(subject: Subject, data: ProfileData, range: readonly
   const isCut = extremes[0] < range[0] || extremes[1] > range[1];
   const { clock, start, end } = subject;
   const parts = [
-    `${shortLocalTime(clock, start)} to ${shortLocalTime(clock, end)} (${clock.zone}).`,
+    `${shortLocalTime(clock, start)} to ${shortLocalTime(clock, end)} (${clock.id}).`,
     countText(subject),
     step > 1 ? `Each point of the line is the mean of ${step} intervals, the pale band their extremes.` : "",
     step === 1 && hasExtremes ? "Pale band: lowest and highest value inside each interval." : "",
@@ -109,7 +109,7 @@ export function profileNote(subject: Subject, data: ProfileData, range: readonly
       : "",
     subject.limits.length === 0 ? "" : "Triangles: intervals outside the limit.",
     limitsNote(subject),
-    clock.offset(start) === clock.offset(end)
+    clock.offsetAt(start) === clock.offsetAt(end)
       ? ""
       : `The clock was changed in this time; the axis keeps ${offsetText(clock, start)} throughout.`,
   ];
@@ -170,7 +170,7 @@ export function mapTitle(subject: Subject): string {
 }
 
 export function mapNote(subject: Subject, whatIsPrinted: string): string {
-  return `Each cell is one hour of one day on ${phaseName(worstPhase(subject).phase)} (${subject.clock.zone}); the number is ${whatIsPrinted}. Empty cells: no valid data. ${limitsNote(subject)}`;
+  return `Each cell is one hour of one day on ${phaseName(worstPhase(subject).phase)} (${subject.clock.id}); the number is ${whatIsPrinted}. Empty cells: no valid data. ${limitsNote(subject)}`;
 }
 
 export function printedInMap(subject: Subject, exceedances: boolean): string {

@@ -127,7 +127,7 @@ export function rowSentence(row: Row, summary: Assessment["summary"]): string {
 
 /** "the week from Mon 3 Mar 2025 00:00 to Mon 10 Mar 2025 00:00"; a rest ends where the recording does. */
 export function weekText({ recording }: Assessment, week: Week): string {
-  const clock = localClock(recording.zone);
+  const clock = localClock(recording);
   const time = (iso: string) => localTime(clock, instantOf(iso));
   const from = time(week.start);
   if (week.kind === "worst-sliding") return `the seven days from ${from} to ${time(week.end)}`;

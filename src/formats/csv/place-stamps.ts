@@ -115,7 +115,7 @@ async function zoneOf(table: Table, setup: GivenSetup): Promise<Pick<PlacedTable
   const times = store.times.subarray(0, store.rows);
   const [from, to] = [times.reduce((a, b) => Math.min(a, b)), times.reduce((a, b) => Math.max(a, b))];
   return {
-    zone: await TimeZone.open(stated ?? setup.zone ?? "UTC", from, to),
+    zone: TimeZone.open(stated ?? setup.zone ?? "UTC", from, to),
     zoneOrigin: stated !== undefined ? "stamps" : setup.zone !== undefined ? "given" : "assumed",
   };
 }

@@ -22,7 +22,7 @@ export function profileData(subject: Subject): ProfileData {
   const points: Points = { phase: [], at: [], v: [], low: [], high: [], out: [] };
   for (const phase of subject.phases) addPhase(points, phase, subject, step);
   const hasExtremes = points.low.some((value) => value !== null);
-  const offset = subject.clock.offset(subject.start);
+  const offset = subject.clock.offsetAt(subject.start);
   return {
     step,
     hasExtremes,

@@ -41,7 +41,7 @@ type Range = readonly [number, number];
 
 /** Start and end of the recording in milliseconds on the chart's clock. */
 function extentOf({ clock, start, end }: Subject): Range {
-  const offset = clock.offset(start);
+  const offset = clock.offsetAt(start);
   return [(start + offset) / 1000, (end + offset) / 1000];
 }
 

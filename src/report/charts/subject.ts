@@ -43,7 +43,7 @@ const DRAWN: readonly Quantity[] = [
 
 /** One subject per quantity that was judged; of the harmonics the worst order; the frequency even without a limit. */
 export function subjectsOf(assessment: Assessment, measurements: Measurements): Subject[] {
-  const clock = localClock(assessment.recording.zone);
+  const clock = localClock(assessment.recording);
   return DRAWN.flatMap((quantity) => {
     const limits = limitsOn(quantity, assessment);
     const order = limits[0]?.order;
@@ -124,7 +124,7 @@ export function outsideByHour({ clock }: Subject, phase: SubjectPhase): number[]
   const hours = new Array<number>(24).fill(0);
   for (const i of [...phase.above, ...phase.below]) {
     const t = phase.series.starts[i] as number;
-    const hour = Math.floor((t + clock.offset(t)) / HOUR) % 24;
+    const hour = Math.floor((t + clock.offsetAt(t)) / HOUR) % 24;
     hours[hour] = (hours[hour] as number) + 1;
   }
   return hours;

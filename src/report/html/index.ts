@@ -14,7 +14,7 @@ export const htmlReport: Renderer = {
   id: "html",
   title: "report.html: statement, tables, charts and evidence in one page that opens offline",
   render: async (assessment, measurements, assets) => {
-    const clock = localClock(assessment.recording.zone);
+    const clock = localClock(assessment.recording);
     const week = decidingWeek(assessment);
     const site = assessment.setup.site?.value;
     const title = `${HEADINGS.page}: ${site === undefined ? "" : `${site}, `}${verdictWord(assessment.verdict)}`;
