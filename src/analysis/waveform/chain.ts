@@ -1,16 +1,27 @@
 import { UsageError } from "../../errors.js";
-import type { WaveformSource } from "../../recording/waveform.js";
+import { MINUTE } from "../../recording/time.js";
+import { instantOfSample, type WaveformSource } from "../../recording/waveform.js";
 import { SampleHistory } from "../../signal/sample-history.js";
 import { bandFor } from "./band.js";
 import { FlaggedSpans } from "./flagged-spans.js";
 import { FrontEnd } from "./front-end.js";
 import { PHENOMENA } from "./index.js";
-import { type ChainOptions, type ChainSetup, HISTORY_S, type Phenomenon, type PhenomenonResult } from "./phenomenon.js";
+import {
+  type ChainOptions,
+  type ChainSetup,
+  HISTORY_S,
+  type Level,
+  type Phenomenon,
+  type PhenomenonResult,
+} from "./phenomenon.js";
 
 /** IEC 61000-4-30 measures by tens of cycles and up to order 50; below this rate hardly a harmonic is left. */
 const LOWEST_RATE = 2000;
 /** Samples kept beyond `HISTORY_S`: the longest window and the delay of the tracking. */
 const DELAY_S = 0.6;
+
+const TOO_SHORT =
+  "No unbroken stretch of the recording holds a basic window (10 cycles at 50 Hz, 12 at 60 Hz), so nothing was measured over windows.";
 
 /** What the measurement must know besides the samples. */
 export interface MeasuringPoint {
@@ -37,7 +48,8 @@ export async function measureWaveform(
   const frontEnd = new FrontEnd(setup, states);
   for await (const block of source.blocks()) frontEnd.take(block);
   frontEnd.finish();
-  const results = states.map((s) => s.finish());
+  const results: PhenomenonResult[] = states.map((s) => s.finish());
+  if (frontEnd.windowsMeasured === 0) results.push({ remarks: [TOO_SHORT] });
   return {
     series: results.flatMap((r) => r.series ?? []),
     events: results.flatMap((r) => r.events ?? []),
@@ -63,9 +75,17 @@ function chainSetup(source: WaveformSource, point: MeasuringPoint, options: Chai
     start,
     length,
     ...point,
-    options,
+    options: { ...options, levels: options.levels ?? levelsFor(source) },
     flags: new FlaggedSpans(),
     history: new SampleHistory(channels.length, kept),
     band: bandFor(samplesPerSecond, point.nominalFrequency, Math.max(0, ...(options.signallingFrequencies ?? []))),
   };
+}
+
+/** Ten minutes and two hours; a recording without a whole ten minutes of the clock is also kept in detail. */
+function levelsFor(source: WaveformSource): readonly Level[] {
+  const tick = 10 * MINUTE;
+  const first = Math.ceil(source.start / tick) * tick;
+  const hasWhole = first + tick <= instantOfSample(source, source.length);
+  return hasWhole ? ["10min", "2h"] : ["window", "3s", "10min"];
 }

@@ -26,6 +26,7 @@ export class FrontEnd {
   private secondHalf = false;
   private window: Span | undefined;
   private next: number | undefined;
+  windowsMeasured = 0;
 
   constructor(
     private readonly setup: ChainSetup,
@@ -127,6 +128,7 @@ export class FrontEnd {
         flagged: this.setup.flags.touches(from, to),
         channels: this.windows.channels,
       };
+      this.windowsMeasured++;
       for (const state of this.states) state.window?.(window);
     }
   }

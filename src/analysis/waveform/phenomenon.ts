@@ -71,7 +71,10 @@ export interface ChainSetup {
 export const HISTORY_S = 1;
 
 export interface ChainOptions {
-  /** Levels that every aggregated series is kept at; "10min" and "2h" where not given. */
+  /**
+   * Levels that every aggregated series is kept at. Where not given: "10min" and "2h", and for a recording without a whole
+   * ten minutes of the clock "window", "3s" and "10min".
+   */
   readonly levels?: readonly Level[];
   /** IEC 61000-4-7: harmonic subgroups (the rule) or groups. */
   readonly harmonics?: "subgroups" | "groups";
