@@ -3,8 +3,8 @@ import type { ColumnReading } from "../recording/recording.js";
 
 /** The inspection for a terminal. */
 export function inspectionText(i: Inspection): string {
-  const used = i.columns.filter((c) => c.meaning !== undefined);
-  const unused = i.columns.filter((c) => c.meaning === undefined);
+  const used = i.columns.filter((c) => c.meaning !== undefined || c.use !== undefined);
+  const unused = i.columns.filter((c) => c.meaning === undefined && c.use === undefined);
   const sections: [string, readonly string[]][] = [
     ["Files", i.files.map((f) => `${f.name}  ${f.format}  ${f.bytes} bytes`)],
     ["Time", timeLines(i)],
@@ -43,7 +43,7 @@ function columnLine(c: ColumnReading): string {
   const m = c.meaning;
   const taken =
     m === undefined
-      ? "not used"
+      ? (c.use ?? "not used")
       : `${m.quantity}${m.phase === "system" ? "" : ` ${m.phase}`}${m.order === undefined ? "" : ` order ${m.order}`}, ${m.statistic}, ${m.writtenUnit}`;
   return `${c.file} column ${c.position} "${c.header}" → ${taken} (${c.reason})`;
 }
@@ -89,19 +89,17 @@ export function setupText(i: Inspection): string {
     line("zone", "Europe/Vienna"),
     line("intervalLabel", "start or end"),
   ];
-  const columns = i.columns.map((c) => {
-    const m = c.meaning;
-    const entry = m
-      ? {
-          quantity: m.quantity,
-          phase: m.phase,
-          ...(m.order !== undefined && { order: m.order }),
-          statistic: m.statistic,
-          unit: m.writtenUnit,
-        }
-      : { ignore: true };
-    const body = Object.entries(entry).map(([k, v]) => `${k}: ${JSON.stringify(v)}`);
+  const columns = i.columns.flatMap((c) => {
+    if (c.use === "time") return [];
+    const body = Object.entries(columnEntry(c)).map(([k, v]) => `${k}: ${JSON.stringify(v)}`);
     return `  - { column: ${JSON.stringify(c.header)}, ${body.join(", ")} }`;
   });
   return `${head.join("\n")}\ncolumns:\n${columns.join("\n")}\n`;
+}
+
+function columnEntry({ meaning: m, use }: ColumnReading): Record<string, unknown> {
+  if (use === "flag") return { quantity: "flag" };
+  if (m === undefined) return { ignore: true };
+  const order = m.order === undefined ? {} : { order: m.order };
+  return { quantity: m.quantity, phase: m.phase, ...order, statistic: m.statistic, unit: m.writtenUnit };
 }

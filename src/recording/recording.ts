@@ -54,7 +54,7 @@ export interface Ledger {
   readonly duplicates: number;
   /** Intervals for which rows disagree; their disagreeing values are left out, counted as missing. */
   readonly conflicts: readonly Instant[];
-  /** Rows that stood before an earlier one in their file. */
+  /** Rows that stood after a later one in their file. */
   readonly outOfOrder: number;
   /** Rows whose stamp fell into the repeated hour of a clock change and could not be placed. They are left out. */
   readonly unplaced: number;
@@ -72,6 +72,8 @@ export interface ColumnReading {
   readonly header: string;
   /** What the column was taken for; undefined: not used, `reason` says why. */
   readonly meaning?: ColumnMeaning | ChannelMeaning;
+  /** A column that holds no series but is used: the stamps, or the flags of the intervals. */
+  readonly use?: "time" | "flag";
   readonly reason: string;
 }
 

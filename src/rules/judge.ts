@@ -40,10 +40,11 @@ export function judge({ tool, ruleSet, recording, measurements, findings, setup 
         quantities: [...f.quantities],
         phases: [...f.phases],
       })),
-      columns: recording.ledger.columns.map(({ file, position, header, meaning, reason }) => ({
+      columns: recording.ledger.columns.map(({ file, position, header, meaning, use, reason }) => ({
         file,
         position,
         header,
+        ...(use !== undefined && { takenFor: use }),
         ...(meaning !== undefined && { takenFor: `${keyText(meaning)}, ${meaning.statistic}, ${meaning.writtenUnit}` }),
         reason,
       })),

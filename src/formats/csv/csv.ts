@@ -124,11 +124,11 @@ function refuseUnmatched(tables: readonly Table[], setup: GivenSetup): void {
 
 /** Rows that stand directly before an earlier one. */
 function stepsBack({ store }: Table): number {
-  let [count, last] = [0, Number.NaN];
+  let [count, latest] = [0, Number.NEGATIVE_INFINITY];
   for (let i = 0; i < store.rows; i++) {
     const t = store.times[i] as number;
-    if (t < last) count++;
-    if (!Number.isNaN(t)) last = t;
+    if (t < latest) count++;
+    else if (!Number.isNaN(t)) latest = t;
   }
   return count;
 }

@@ -156,13 +156,14 @@ function columnReadings(file: string, layout: Layout, recognised: readonly Recog
   const stamps = stampIndexes(layout.stamps);
   return layout.texts.map(({ position, header }) => {
     const place = { file, position, header };
-    if (stamps.includes(position - 1)) return { ...place, reason: "the time of each row" };
+    if (stamps.includes(position - 1)) return { ...place, use: "time", reason: "the time of each row" };
     if (layout.otherTimes.includes(position - 1))
       return { ...place, reason: "not used: a time beside the one that is used" };
     const column = recognised.find((r) => r.position === position);
     return {
       ...place,
       ...(column?.meaning === undefined ? {} : { meaning: column.meaning }),
+      ...(column?.flag === true && { use: "flag" as const }),
       reason: column?.reason ?? "not recognised",
     };
   });

@@ -44,7 +44,6 @@ export class RowReader {
     const { kinds, delimiter } = this.#form;
     const store = this.#store;
     if (store.rows === store.capacity) store.grow();
-    store.flagged[store.rows] = 0;
     this.#spansLines = false;
     const start = at;
     let column = 0;

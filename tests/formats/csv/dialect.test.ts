@@ -68,6 +68,25 @@ describe("one table in many dialects reads the same", () => {
   });
 });
 
+test("a repeated header is skipped with a remark", async () => {
+  const [header, ...rows] = PLAIN.trimEnd().split("\n");
+  const recording = await read(`${rows.map((row) => `${header}\n${row}\n`).join("")}`);
+  expect(content(recording)).toEqual(await expected());
+  expect(recording.ledger.remarks).toEqual(["log.csv: the header is repeated 2 times among the rows"]);
+});
+
+test("without a header the setup names the columns by their position", async () => {
+  const columns = [
+    { column: 2, quantity: "voltage", phase: "L1", unit: "V" },
+    { column: 3, quantity: "voltage", phase: "L2", unit: "V" },
+    { column: 4, quantity: "frequency", phase: "system", unit: "Hz" },
+  ] as const;
+  const rows = PLAIN.slice(PLAIN.indexOf("\n") + 1);
+  for (const text of [rows, `\ufeff${rows}`, Buffer.from(`\ufeff${rows}`, "utf16le")]) {
+    expect(content(await read(text, { columns: [...columns] }))).toEqual(await expected());
+  }
+});
+
 test("the plain table is read exactly", async () => {
   const recording = await read(PLAIN);
   expect(starts(recording)).toEqual(["2026-03-01T00:00:00Z", "2026-03-01T00:10:00Z", "2026-03-01T00:20:00Z"]);
@@ -84,6 +103,7 @@ test("the plain table is read exactly", async () => {
     file: "log.csv",
     position: 1,
     header: "Time",
+    use: "time",
     reason: "the time of each row",
   });
 });

@@ -50,6 +50,12 @@ describe("a stamp in one column", () => {
     const recording = await read(rows(times));
     expect(starts(recording)).toEqual([T0, T1, T2]);
     expect(values(recording)).toEqual([230.5, 231.5, 232.5]);
+    expect(recording.ledger.remarks).toEqual([]);
+  });
+
+  test("two-digit years from 80 on lie in the last century", async () => {
+    expect(starts(await read(rows(["14.03.80 12:30", "14.03.80 12:40"])))[0]).toBe("1980-03-14T12:30:00Z");
+    expect(starts(await read(rows(["14.03.79 12:30", "14.03.79 12:40"])))[0]).toBe("2079-03-14T12:30:00Z");
   });
 
   test("midnight and noon on a 12-hour clock", async () => {
