@@ -22,11 +22,13 @@ export async function* wholeLines(
 ): AsyncGenerator<{ bytes: Uint8Array; offset: number }> {
   for (let offset = from, want = blockBytes; offset < end; ) {
     const bytes = await file.read(offset, Math.min(want, end - offset));
-    if (bytes.length === 0) return;
+    if (bytes.length < Math.min(want, end - offset)) {
+      throw new LogError(file.name, `byte ${offset + bytes.length}`, "the file became shorter while it was read");
+    }
     const whole = offset + bytes.length >= end ? bytes.length : bytes.lastIndexOf(LF) + 1;
     if (whole === 0) {
       if (want >= LONGEST_ROW) throw new LogError(file.name, `byte ${offset}`, "the row beginning here has no end");
-      want *= 4;
+      want = Math.min(4 * want, LONGEST_ROW);
       continue;
     }
     yield { bytes: bytes.subarray(0, whole), offset };

@@ -2,7 +2,7 @@ import { LogError } from "../../errors.js";
 import type { Duration } from "../../recording/time.js";
 import { type AnalogChannel, readAnalogLine } from "./channel-lines.js";
 import { type DateOrder, readStamp, readTimeCode, type Stamp } from "./stamp.js";
-import { fieldsOf, numberOf } from "./text.js";
+import { fieldsOf, numberOf, quoted } from "./text.js";
 
 export type Edition = 1991 | 1999 | 2013;
 export const DATA_KINDS = ["ASCII", "BINARY", "BINARY32", "FLOAT32"] as const;
@@ -141,7 +141,8 @@ function statedEdition(heading: readonly string[], remark: Remark): Edition | un
   const year = heading.length > 2 ? (heading.at(-1) ?? "") : "";
   if (year === "") return undefined;
   const known = EDITIONS[year];
-  if (known === undefined) remark(`the edition "${year}" of the standard is not known; the layout of 1999 is used.`);
+  if (known === undefined)
+    remark(`the edition ${quoted(year)} of the standard is not known; the layout of 1999 is used.`);
   return known ?? 1999;
 }
 
@@ -236,9 +237,8 @@ function readFirstStamp(
   const expected: DateOrder = dateOrder ?? (edition === 1991 || (stated === undefined && shortYear) ? "mdy" : "dmy");
   const stamp = readStamp(line, expected, dateOrder !== undefined);
   if (stamp === undefined) {
-    const shown = line.length > 60 ? `${line.slice(0, 60)}…` : line;
     const hint = dateOrder === undefined ? "" : " in the date order that the setup states";
-    throw lines.error(number, `the time of the first sample cannot be read${hint} ("${shown.trim()}")`);
+    throw lines.error(number, `the time of the first sample cannot be read${hint} (${quoted(line)})`);
   }
   if (dateOrder === undefined && stamp.order !== expected) {
     remark(`the date is written ${stamp.order}, not in the order of the edition.`);
@@ -259,7 +259,7 @@ function readKind(lines: Lines, named: DataKind | undefined): DataKind {
     return kind;
   }
   if (written === "") lines.take("the kind of data");
-  throw lines.error(number, `the kind of data "${written.slice(0, 20)}" is none of ${DATA_KINDS.join(", ")}`);
+  throw lines.error(number, `the kind of data ${quoted(written)} is none of ${DATA_KINDS.join(", ")}`);
 }
 
 /** What may stand behind the kind of data; lines of the vendor's own are passed over. */
@@ -270,14 +270,13 @@ function readTail(lines: Lines, edition: Edition, remark: Remark): Pick<Configur
     lines.take("the time factor");
     const factor = numberOf(next);
     if (factor > 0 && Number.isFinite(factor)) timeFactor = factor;
-    else if (edition !== 1991 && next !== "")
-      remark(`the time factor "${next.slice(0, 20)}" cannot be used; 1 is taken.`);
+    else if (edition !== 1991 && next !== "") remark(`the time factor ${quoted(next)} cannot be used; 1 is taken.`);
   }
   if (edition !== 2013 || lines.peek() === undefined) return { timeFactor, timeCode: undefined };
   const codes = fieldsOf(lines.take("the time code"));
   const timeCode = readTimeCode(codes[0] ?? "");
   if (timeCode === undefined && !/^x?$/i.test(codes[0] ?? "")) {
-    remark(`the time code "${(codes[0] ?? "").slice(0, 20)}" cannot be read; the stamps are taken to name no offset.`);
+    remark(`the time code ${quoted(codes[0] ?? "")} cannot be read; the stamps are taken to name no offset.`);
   }
   const quality = (lines.peek() ?? "").split(",")[0]?.trim() ?? "";
   const poor: Readonly<Record<string, string>> = { "8": "10 ms", "9": "100 ms", A: "1 s", B: "10 s" };

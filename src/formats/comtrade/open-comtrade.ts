@@ -47,7 +47,7 @@ export async function openComtrade(
     groups.map(([first]) => first.store.configuration.analog),
     setup.channels ?? [],
   );
-  const zone = await openZone(records, setup);
+  const zone = openZone(records, setup);
   const sources: { source: WaveformSource; file: string }[] = [];
   const columns: ColumnReading[] = [];
   const remarks = records.flatMap((record) => record.remarks);

@@ -3,6 +3,7 @@ import { fieldEnd, lineEnd, NO_NUMBER, readNumber, trimmedEnd, wholeLines } from
 import type { DataSection } from "./file-set.js";
 import type { Run } from "./row-index.js";
 import type { ReadChannel, RowBlock } from "./rows.js";
+import { quoted } from "./text.js";
 
 /** Numbers that mark a missing value in text: 99999 (edition 1999) and 999999 (1991), unless the range reaches them. */
 const CODES = [99_999, 999_999] as const;
@@ -31,8 +32,8 @@ export async function* readAsciiRows(
       if (k >= 0) {
         const number = readNumber(bytes, at, end);
         if (number === NO_NUMBER) {
-          const text = String.fromCharCode(...bytes.subarray(at, Math.min(end, at + 20))).trim();
-          throw new LogError(data.file.name, `line ${line}`, `"${text}" in column ${column + 3} is no number`);
+          const text = quoted(String.fromCharCode(...bytes.subarray(at, Math.min(end, at + 60))));
+          throw new LogError(data.file.name, `line ${line}`, `${text} in column ${column + 3} is no number`);
         }
         const [missing, missing1991] = codes[k] as number[];
         const { a, b } = channels[k] as ReadChannel;

@@ -119,7 +119,7 @@ export function stretchStart(first: Instant, { startS }: RecordStretch): Instant
 }
 
 /** The zone for stamps without an offset of their own. @throws UsageError for an unknown zone */
-export function openZone(records: readonly ComtradeRecord[], setup: GivenSetup): Promise<TimeZone> {
+export function openZone(records: readonly ComtradeRecord[], setup: GivenSetup): TimeZone {
   const times = records.map(({ store }) => store.configuration.firstSample.local);
   return TimeZone.open(
     setup.zone ?? "UTC",

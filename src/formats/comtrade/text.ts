@@ -34,3 +34,9 @@ export function numberOf(text: string | undefined): number {
   if (text === undefined || !/^[+-]?(\d+\.?\d*|\.\d+)([eEdD][+-]?\d+)?$/.test(text)) return Number.NaN;
   return Number(text.replace(/[dD]/, "e"));
 }
+
+/** A text of the file for a message: in quotes, without control characters, at most 40 characters of it. */
+export function quoted(text: string): string {
+  const plain = text.trim().replaceAll(/\p{Cc}/gu, "\u{fffd}");
+  return `"${plain.length > 40 ? `${plain.slice(0, 40)}…` : plain}"`;
+}

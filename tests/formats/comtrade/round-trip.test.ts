@@ -114,7 +114,9 @@ describe("any record", () => {
     await fc.assert(
       fc.asyncProperty(written, fc.integer({ min: 1, max: 5000 }), fc.boolean(), async (r, blockBytes, single) => {
         const samples = r.channels.map(({ fullScale }, k) =>
-          Float64Array.from({ length: r.length }, (_, i) => fullScale * Math.sin(i * 0.61 - k * 2.1)),
+          Float64Array.from({ length: r.length }, (_, i) =>
+            (i * 7 + k) % 41 === 5 ? Number.NaN : fullScale * Math.sin(i * 0.61 - k * 2.1),
+          ),
         );
         const pair = writeComtrade(r, samples);
         const isSingle = single && r.edition === 2013;
@@ -130,7 +132,10 @@ describe("any record", () => {
         const whole = await samplesOf((await openComtrade(files, {})).sources[0]);
         expect(read.map((values, k) => largestDifference(values, whole[k]))).toEqual([0, 0, 0]);
         for (const [k, values] of read.entries()) {
-          const back = values.map((v) => v * (ratio[k] ?? 1));
+          // −1 and a missing value look alike in binary data of 1991: there, one near zero may pass for a value.
+          const unclear = r.edition === 1991 && r.kind === "BINARY";
+          const truth = samples[k] as Float64Array;
+          const back = values.map((v, i) => (unclear && Number.isNaN(truth[i]) ? Number.NaN : v * (ratio[k] ?? 1)));
           expect(largestDifference(back, samples[k])).toBeLessThanOrEqual(tolerance(r, k));
           expect(sources[0]?.channels[k]?.skewS).toBeCloseTo(r.channels[k]?.skewS ?? 0, 12);
         }
