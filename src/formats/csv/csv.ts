@@ -122,7 +122,7 @@ function refuseUnmatched(tables: readonly Table[], setup: GivenSetup): void {
   }
 }
 
-/** Rows that stand directly before an earlier one. */
+/** Rows that stand after a later one. */
 function stepsBack({ store }: Table): number {
   let [count, latest] = [0, Number.NEGATIVE_INFINITY];
   for (let i = 0; i < store.rows; i++) {

@@ -43,7 +43,7 @@ export class RowReader {
   readRow(bytes: Uint8Array, at: number, end: number, final: boolean): number {
     const { kinds, delimiter } = this.#form;
     const store = this.#store;
-    if (store.rows === store.capacity) store.grow();
+    if (store.rows === store.capacity) this.#grow();
     this.#spansLines = false;
     const start = at;
     let column = 0;
@@ -71,6 +71,15 @@ export class RowReader {
     store.rows++;
     this.line += this.#spansLines ? lineEnds(bytes, start, next) : 1;
     return next;
+  }
+
+  #grow(): void {
+    try {
+      this.#store.grow();
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      throw new LogError(this.#form.file, `line ${this.line}`, "the log is too long for the memory: split it");
+    }
   }
 
   /** A number from digits; leaves anything unusual to `#writtenNumber`. Returns where the cell ends. */

@@ -1,5 +1,6 @@
 import { gzipSync } from "node:zlib";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
+import { RowStore } from "../../../src/formats/csv/row-store.js";
 import { openLogs } from "../../../src/formats/index.js";
 import { failure, failureOf, logFile, read, starts } from "./log.js";
 
@@ -95,6 +96,18 @@ describe("what is no readable log ends in one sentence", () => {
     expect(await failure(text)).toBe(
       "LogError: log.csv, line 3: the row does not end within 4 MB: is a quote opened and never closed?",
     );
+  });
+
+  test("a log that outgrows the memory", async () => {
+    const grow = vi.spyOn(RowStore.prototype, "grow").mockImplementation(() => {
+      throw new RangeError("Array buffer allocation failed");
+    });
+    // Long rows at first make the reader expect few of them.
+    const long = Array.from({ length: 40 }, (_, i) => `${ROWS[0]};${"x".repeat(20_000 + i)}`);
+    const text = `${HEADER.trimEnd()};note\n${[...long, ...Array(2000).fill(`${ROWS[1]};`)].join("\n")}\n`;
+    expect(await failure(text)).toMatch(/^LogError: log\.csv, line \d+: the log is too long for the memory: split it$/);
+    grow.mockRestore();
+    expect((await read(text)).ledger.duplicates).toBe(2038);
   });
 
   test("lines are counted as an editor counts them", async () => {
