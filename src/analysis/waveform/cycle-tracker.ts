@@ -166,7 +166,8 @@ export class CycleTracker {
     const tracked = !changed && Math.abs(crossing - expected) * 2 * Math.PI < JUMP_RAD * this.period;
     const length = crossing - this.at;
     this.put(crossing, tracked);
-    if (tracked || this.recent.length === 0) this.useLength(length);
+    // While few lengths are known the period in use may be wrong, and a correction is not yet a jump.
+    if (!changed && (tracked || this.recent.length < MEDIAN_OF / 3)) this.useLength(length);
     if (++this.sinceComparison === COMPARE_EVERY) this.compare(crossing);
   }
 
@@ -210,12 +211,13 @@ export class CycleTracker {
   }
 
   /**
-   * The reference while it is alive, else the highest voltage whose phase against it is known. After a time without any,
-   * the first that is alive becomes the reference. −1: none.
+   * The reference while it is alive, else the voltage in use, else the highest whose phase against the reference is known.
+   * After a time without any, the first that is alive becomes the reference. −1: none.
    */
   private choose(position: number): number {
     if (this.isAlive(this.reference)) return this.reference;
     this.lookAtAll(position);
+    if (this.current >= 0 && this.isAlive(this.current)) return this.current;
     let best = -1;
     for (let v = 0; v < this.voltages.length; v++) {
       if (!this.isAlive(v) || magnitude(this.differences[v] as Float64Array) === 0) continue;
