@@ -41,11 +41,6 @@ export class Decimator {
     this.maxOutput = Math.ceil(MAX_PUSH / factor) + 1;
   }
 
-  /** Forgets all samples so far: the first output needs a full filter length again. */
-  clear(): void {
-    this.held = 0;
-  }
-
   /** Takes `count` samples, at most `maxPush`, from the start of `samples`; returns how many it wrote to `output`. */
   push(samples: Float64Array, count: number, output: Float64Array): number {
     const { factor, taps, window } = this;

@@ -24,6 +24,12 @@ describe("LevelHistogram", () => {
     }
   });
 
+  it("interpolates inside a class", () => {
+    const histogram = new LevelHistogram();
+    for (const x of spread(1000)) histogram.add(1 + x / 1024);
+    for (const share of [0.1, 0.25, 0.8]) expect((histogram.exceededBy(share) - 1) * 1024).toBeCloseTo(1 - share, 9);
+  });
+
   it("counts what lies outside its range in the outermost classes", () => {
     const histogram = new LevelHistogram();
     for (const value of [0, 1e-30, 1, 1e30, Number.POSITIVE_INFINITY]) histogram.add(value);

@@ -122,8 +122,7 @@ export class Flickermeter {
 
   /** The signal is broken off here: settling begins anew. What was classified in this interval stays. */
   restart(): void {
-    this.decimator.clear();
-    this.startChain();
+    this.age = 0;
   }
 
   /** Result of the interval that ends here, and start of the next one. */
@@ -143,15 +142,10 @@ export class Flickermeter {
     return -Math.expm1(-1 / (timeConstantS * this.chainRate));
   }
 
-  private startChain(): void {
-    this.age = 0;
-    this.firstLevelSum = 0;
-  }
-
   /** One squared and decimated sample; NaN while a missing one is within the reach of the decimation filter. */
   private next(square: number): void {
     if (Number.isNaN(square)) {
-      this.startChain();
+      this.restart();
       return;
     }
     this.age++;
@@ -170,15 +164,14 @@ export class Flickermeter {
 
   /** Begins all states as if the level of the first cycles had been there for ever; waits while there is no voltage. */
   private takeFirstLevel(square: number): void {
-    this.firstLevelSum += square;
+    this.firstLevelSum = this.age === 1 ? square : this.firstLevelSum + square;
     if (this.firstLevelSum <= 0) {
-      this.startChain();
+      this.restart();
       return;
     }
-    const level = this.firstLevelSum / this.age;
-    this.meanSquareOnce = level;
-    this.meanSquare = level;
-    this.reference = Math.sqrt(level);
+    this.meanSquareOnce = this.firstLevelSum / this.age;
+    this.meanSquare = this.meanSquareOnce;
+    this.reference = Math.sqrt(this.meanSquare);
     this.misfit = 0;
     this.filter.settleOn(1);
     this.pinst = 0;
@@ -191,6 +184,6 @@ export class Flickermeter {
     this.reference += this.referenceStep * (halfCycleRms - this.reference);
     const fits = halfCycleRms >= this.reference / 2 && halfCycleRms <= this.reference * 2;
     this.misfit = fits ? 0 : this.misfit + 1;
-    if (this.misfit > MISFIT_S * this.chainRate) this.startChain();
+    if (this.misfit > MISFIT_S * this.chainRate) this.restart();
   }
 }

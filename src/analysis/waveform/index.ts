@@ -1,3 +1,4 @@
+import { flicker } from "./flicker.js";
 import { frequency } from "./frequency.js";
 import { harmonics } from "./harmonics.js";
 import { magnitude } from "./magnitude.js";
@@ -9,4 +10,12 @@ import { unbalance } from "./unbalance.js";
 /**
  * All phenomena that are measured from waveforms.
  */
-export const PHENOMENA: readonly Phenomenon[] = [frequency, magnitude, harmonics, unbalance, mainsSignalling, power];
+export const PHENOMENA: readonly Phenomenon[] = [
+  frequency,
+  magnitude,
+  harmonics,
+  unbalance,
+  mainsSignalling,
+  flicker,
+  power,
+];

@@ -1,7 +1,8 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { bandFor } from "../../../src/analysis/waveform/band.js";
 import { FlaggedSpans } from "../../../src/analysis/waveform/flagged-spans.js";
 import { flicker, slidingPlt } from "../../../src/analysis/waveform/flicker.js";
+import { Flickermeter } from "../../../src/analysis/waveform/flickermeter.js";
 import { PHENOMENA } from "../../../src/analysis/waveform/index.js";
 import type { ChainSetup, PhenomenonResult, PhenomenonState } from "../../../src/analysis/waveform/phenomenon.js";
 import type { IntervalSeries } from "../../../src/recording/measurements.js";
@@ -127,6 +128,21 @@ describe("flicker from waveforms", () => {
     const whole = run(minutes(5));
     expect(offsets(whole)).toEqual([0, 10]);
     for (const size of [777, 5 * RATE, 123457]) expect(run(size)).toEqual(whole);
+  });
+
+  it.each([
+    { offset: 0, before: 240_000 },
+    { offset: 123, before: 240_000 },
+    { offset: -100, before: 240_001 },
+  ])("closes the interval at the first sample from the tick on, begun $offset µs past 2 min before it", (row) => {
+    const push = vi.spyOn(Flickermeter.prototype, "push");
+    const close = vi.spyOn(Flickermeter.prototype, "closeInterval");
+    const state = flicker.start(setup({ start: START + 8 * MINUTE + row.offset }));
+    feed(state, [flickering(0.0025)], 0, minutes(3), 7777);
+    const closed = close.mock.invocationCallOrder[0] as number;
+    const pushed = push.mock.calls.filter((_, i) => (push.mock.invocationCallOrder[i] as number) < closed);
+    vi.restoreAllMocks();
+    expect(pushed.reduce((sum, [, from, to]) => sum + to - from, 0)).toBe(row.before);
   });
 
   it("flags the interval that a dip, swell or interruption falls into", () => {

@@ -47,6 +47,18 @@ const lively =
   };
 
 describe("block 3", () => {
+  it("is 3 dB down by the high pass at 0.05 Hz and by the low pass at 35 Hz, or 42 Hz for 60 Hz mains", () => {
+    for (const [mains, corner] of [
+      [50, 35],
+      [60, 42],
+    ] as const) {
+      for (const edge of [0.05, corner]) {
+        const lost = magnitudeAt(blockThree(230, mains), edge) / magnitudeAt(weightingFilter(230), edge);
+        expect(lost).toBeCloseTo(Math.SQRT1_2, 4);
+      }
+    }
+  });
+
   it.each([
     [230, 50],
     [230, 60],
@@ -224,6 +236,7 @@ describe("settling", () => {
   it.each([
     { name: "after nothing at all", before: 0, settled: 60 },
     { name: "after noise, once it has been twice the reference for 10 s", before: 1e-4, settled: 50 },
+    { name: "after what rounding left of nothing", before: 1e-40, settled: 50 },
   ])("begins anew when a supply is switched on $name", ({ before, settled }) => {
     const steady = lively(50, 0);
     const meter = meterFor(rate);
