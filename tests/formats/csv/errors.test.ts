@@ -128,6 +128,12 @@ describe("a log that breaks off", () => {
     }
   });
 
+  test("in a number without a fixed number of decimals loses that line if its whole part is too short", async () => {
+    const mixed = whole.replace(/\.[05](?=;|\n)/g, "");
+    expect(starts(await read(mixed.slice(0, mixed.lastIndexOf("230") + 3))).length).toBe(60);
+    expect(starts(await read(mixed.slice(0, mixed.lastIndexOf("230") + 2))).length).toBe(59);
+  });
+
   test("behind its last character loses nothing", async () => {
     const recording = await read(whole.trimEnd());
     expect(starts(recording).length).toBe(60);

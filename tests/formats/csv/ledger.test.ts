@@ -28,6 +28,12 @@ describe("rows that repeat an interval", () => {
     expect(recording.ledger.conflicts).toEqual([]);
   });
 
+  test("are flagged if any of them is", async () => {
+    const recording = await read(log([row(4, "235.5;234.25;1"), ...lines]));
+    expect([...seriesOf(recording).axis.flagged].indexOf(1)).toBe(4);
+    expect(recording.ledger.duplicates).toBe(1);
+  });
+
   test("with two values have neither, whatever the order, also if one of them comes again", async () => {
     const contradiction = [row(4, "240.0;234.25;0"), lines[4] as string];
     const results = [
