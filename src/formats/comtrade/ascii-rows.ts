@@ -77,7 +77,9 @@ export function readNumber(bytes: Uint8Array, from: number, to: number): number 
   const begin = at;
   const sign = bytes[at] as number;
   if (sign === MINUS || sign === PLUS) at++;
-  let [value, digits, decimals] = [0, 0, 0];
+  let value = 0;
+  let digits = 0;
+  let decimals = 0;
   let behindPoint = false;
   for (; at < end; at++) {
     const byte = bytes[at] as number;

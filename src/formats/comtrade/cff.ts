@@ -5,7 +5,7 @@ import type { DataSection, RecordFiles } from "./file-set.js";
 import { decodeBytewise, decodeText, linesOf } from "./text.js";
 
 const SEPARATOR =
-  /^(?:ï»¿)?[ \t]*-{3}[ \t]*file[ \t]*type[ \t]*:?[ \t]*(CFG|INF|HDR|DAT)[ \t]*(ASCII|BINARY32|BINARY|FLOAT32)?[ \t]*(?::[ \t]*(\d+))?[ \t]*-{3}[ \t]*\r?\n/gim;
+  /^(?:ï»¿)?[ \t]{0,20}-{3}[ \t]{0,20}file[ \t]{0,20}type[ \t]{0,20}:?[ \t]{0,20}(CFG|INF|HDR|DAT)[ \t]{0,20}(ASCII|BINARY32|BINARY|FLOAT32)?[ \t]{0,20}(?::[ \t]{0,20}(\d+))?[ \t]{0,20}-{3}[ \t]{0,20}\r?\n/gim;
 const STEP = 64 * 1024;
 const LIMIT = 32 * 1024 * 1024;
 

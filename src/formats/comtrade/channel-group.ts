@@ -106,10 +106,11 @@ async function withoutStill(
   }
   const sampled = fast.map(({ record, stretch }) => ({ store: record.store, ...stretch }));
   const open = uses.filter(({ meaning, stated }) => meaning !== undefined && !stated);
+  const candidates = new Set(open);
   const positions = open.map(({ channel }) => channel.position);
   const still = await notAlternating(sampled, positions, blockBytes, progress);
   return uses.map((use) => {
-    const reason = open.includes(use) ? still.get(use.channel.position) : undefined;
+    const reason = candidates.has(use) ? still.get(use.channel.position) : undefined;
     return reason === undefined ? use : leftOut(use, reason);
   });
 }

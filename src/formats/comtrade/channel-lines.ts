@@ -23,6 +23,8 @@ export interface AnalogChannel {
 /** Fields of an analog line from 1999 on, and in 1991. */
 const FIELDS = 13;
 const FIELDS_1991 = 10;
+/** Three times what the standard allows. */
+const LONGEST_NAME = 200;
 
 /**
  * Reads the line of an analog channel. A comma inside the name gives surplus fields, which are put back into the name:
@@ -42,7 +44,8 @@ export function readAnalogLine(line: string, position: number): AnalogChannel | 
     name: fields
       .slice(1, 2 + surplus)
       .join(", ")
-      .trim(),
+      .trim()
+      .slice(0, LONGEST_NAME),
     phase: field(2),
     unit: field(4),
     a: numberOf(field(5)),

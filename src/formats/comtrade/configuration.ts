@@ -1,6 +1,6 @@
-import { LogError } from "../../errors.js";
 import type { Duration } from "../../recording/time.js";
 import { type AnalogChannel, readAnalogLine } from "./channel-lines.js";
+import { type ConfigurationText, Lines } from "./configuration-lines.js";
 import { type DateOrder, readStamp, readTimeCode, type Stamp } from "./stamp.js";
 import { fieldsOf, numberOf, quoted } from "./text.js";
 
@@ -40,15 +40,6 @@ export interface Configuration {
   readonly remarks: readonly string[];
 }
 
-/** The lines of a configuration; `firstLine` is the number of the first one in its file. */
-export interface ConfigurationText {
-  readonly file: string;
-  readonly lines: readonly string[];
-  readonly firstLine: number;
-  /** The kind of data that a single file (.cff) names beside the configuration. */
-  readonly kind?: DataKind;
-}
-
 const EDITIONS: Readonly<Record<string, Edition>> = {
   "": 1991,
   "1991": 1991,
@@ -59,6 +50,9 @@ const EDITIONS: Readonly<Record<string, Edition>> = {
   "2013": 2013,
   "2017": 2013,
 };
+
+/** Far beyond what recorders have. Common practice, no source. */
+const [MOST_CHANNELS, MOST_RATES] = [10_000, 10_000];
 
 /**
  * Reads a configuration by IEEE C37.111-1991, -1999 or -2013 (IEC 60255-24). Each line is read by its own shape; what
@@ -107,35 +101,6 @@ export function readConfiguration(text: ConfigurationText, dateOrder: DateOrder 
 
 type Remark = (sentence: string) => void;
 
-class Lines {
-  #next = 0;
-  constructor(private readonly text: ConfigurationText) {}
-
-  /** Number of the next line in the file. */
-  get number(): number {
-    return this.#next + this.text.firstLine;
-  }
-
-  get left(): number {
-    return this.text.lines.length - this.#next;
-  }
-
-  peek(ahead = 0): string | undefined {
-    return this.text.lines[this.#next + ahead];
-  }
-
-  take(what: string): string {
-    const line = this.peek();
-    if (line === undefined) throw this.error(this.number, `the configuration ends before ${what}; the file is cut off`);
-    this.#next++;
-    return line;
-  }
-
-  error(number: number, what: string): LogError {
-    return new LogError(this.text.file, `line ${number}`, what);
-  }
-}
-
 /** The edition that the year in the first line stands for; undefined where there is no year. */
 function statedEdition(heading: readonly string[], remark: Remark): Edition | undefined {
   const year = heading.length > 2 ? (heading.at(-1) ?? "") : "";
@@ -156,7 +121,7 @@ function editionOf(stated: Edition | undefined, analogLine: string | undefined, 
 
 function channelCounts(lines: Lines): { analog: number; status: number } {
   const number = lines.number;
-  const line = lines.take("the number of channels");
+  const line = lines.take("the number of channels").slice(0, 100);
   const analog = /(\d+)\s*A/i.exec(line)?.[1];
   const status = /(\d+)\s*D/i.exec(line)?.[1];
   if (analog === undefined && status === undefined) {
@@ -193,6 +158,9 @@ function takeChannelLines(lines: Lines, counts: { analog: number; status: number
       `${counts.analog} analog and ${counts.status} status channels are promised, but ${analog} and ${status} are described; the descriptions are used.`,
     );
   }
+  if (analog > MOST_CHANNELS) {
+    throw lines.error(begin - 1, `${analog} analog channels are more than ${MOST_CHANNELS}`);
+  }
   const taken = Array.from({ length: analog + status }, () => ({
     number: lines.number,
     line: lines.take("the last channel"),
@@ -204,6 +172,7 @@ function readRates(lines: Lines): { rates: RateSegment[]; promisedSamples: numbe
   const number = lines.number;
   const count = numberOf(lines.take("the number of sampling rates").trim());
   if (!Number.isInteger(count) || count < 0) throw lines.error(number, "the number of sampling rates cannot be read");
+  if (count > MOST_RATES) throw lines.error(number, `${count} sampling rates are more than ${MOST_RATES}`);
   if (count > lines.left) throw lines.error(number, `${count} sampling rates are promised, but do not follow`);
   const rates: RateSegment[] = [];
   for (let i = 0; i < Math.max(1, count); i++) {
@@ -233,7 +202,7 @@ function readFirstStamp(
 ): Stamp {
   const number = lines.number;
   const line = lines.take("the time of the first sample");
-  const shortYear = /^\s*\d+\D\d+\D\d{1,2}\s*,/.test(line);
+  const shortYear = /^\s*\d+\D\d+\D\d{1,2}\s*,/.test(line.slice(0, 100));
   const expected: DateOrder = dateOrder ?? (edition === 1991 || (stated === undefined && shortYear) ? "mdy" : "dmy");
   const stamp = readStamp(line, expected, dateOrder !== undefined);
   if (stamp === undefined) {

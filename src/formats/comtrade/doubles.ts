@@ -1,6 +1,9 @@
 import { UsageError } from "../../errors.js";
 import { type ChannelUse, channelText } from "./recognise-channels.js";
 
+/** Channels that a message names. */
+const SHOWN = 3;
+
 /**
  * Leaves out channels that are taken for the same quantity on the same phase: which of several feeders or busbars is
  * meant cannot be guessed. One that the setup names goes before the others.
@@ -11,7 +14,9 @@ export function withoutDoubles(file: string, uses: readonly ChannelUse[]): Chann
   for (const use of uses) {
     if (use.meaning === undefined) continue;
     const place = `${use.meaning.quantity} ${use.meaning.phase}`;
-    places.set(place, [...(places.get(place) ?? []), use]);
+    const others = places.get(place);
+    if (others === undefined) places.set(place, [use]);
+    else others.push(use);
   }
   const left = new Map<ChannelUse, string>();
   for (const [place, all] of places) {
@@ -24,8 +29,9 @@ export function withoutDoubles(file: string, uses: readonly ChannelUse[]): Chann
     }
     for (const use of all) {
       if (use === one) continue;
-      const rivals = all.filter((u) => u !== use).map((u) => channelText(u.channel));
-      const shown = rivals.length > 3 ? `${rivals.slice(0, 3).join(", ")} and others` : rivals.join(", ");
+      const rivals = all.slice(0, SHOWN + 1).filter((u) => u !== use);
+      const names = rivals.slice(0, SHOWN).map((u) => channelText(u.channel));
+      const shown = names.join(", ") + (all.length > SHOWN + 1 ? " and others" : "");
       left.set(
         use,
         one === undefined

@@ -1,7 +1,7 @@
 import { LogError } from "../../errors.js";
 import type { LogFile } from "../../recording/log-file.js";
 import { isSingleFile, openSingleFile } from "./cff.js";
-import type { ConfigurationText } from "./configuration.js";
+import type { ConfigurationText } from "./configuration-lines.js";
 import { decodeText, linesOf } from "./text.js";
 
 /** The bytes of a file that hold the rows. */

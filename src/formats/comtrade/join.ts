@@ -48,14 +48,17 @@ export function joinParts(
 /** Parts in time order, divided where the rate really changes. */
 function seriesOf(parts: readonly Part[]): Part[][] {
   const series: Part[][] = [];
+  let [lowest, highest] = [0, 0];
   for (const part of parts) {
     const current = series.at(-1);
     const last = current?.at(-1);
     if (last !== undefined) refuseOverlap(last, part);
-    const rates = [...(current ?? []), part].map(({ samplesPerSecond }) => samplesPerSecond);
-    const [lowest, highest] = [rates.reduce((a, b) => Math.min(a, b)), rates.reduce((a, b) => Math.max(a, b))];
+    [lowest, highest] = [Math.min(lowest, part.samplesPerSecond), Math.max(highest, part.samplesPerSecond)];
     if (current !== undefined && highest < lowest * (1 + DRIFT)) current.push(part);
-    else series.push([part]);
+    else {
+      series.push([part]);
+      [lowest, highest] = [part.samplesPerSecond, part.samplesPerSecond];
+    }
   }
   return series;
 }

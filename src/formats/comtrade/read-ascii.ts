@@ -18,8 +18,11 @@ export async function* readAsciiRows(
 ): AsyncGenerator<RowBlock> {
   const wanted = new Int32Array(analogCount).fill(-1);
   for (const [k, channel] of channels.entries()) wanted[channel.position - 1] = k;
-  const columns = Math.max(0, ...channels.map(({ position }) => position));
-  const codes = channels.map(({ max }) => CODES.map((code) => (max >= code ? Number.NaN : code)));
+  const columns = channels.reduce((last, { position }) => Math.max(last, position), 0);
+  const [missing, missing1991] = CODES.map((code) => channels.map(({ max }) => (max >= code ? Number.NaN : code))) as [
+    number[],
+    number[],
+  ];
   const capacity = Math.min(run.rows, Math.max(1, Math.ceil(blockBytes / (2 * (2 + analogCount)))));
   const arrays = channels.map(() => new Float64Array(capacity));
   let [row, filled, line] = [0, 0, run.line];
@@ -35,10 +38,9 @@ export async function* readAsciiRows(
           const text = quoted(String.fromCharCode(...bytes.subarray(at, Math.min(end, at + 60))));
           throw new LogError(data.file.name, `line ${line}`, `${text} in column ${column + 3} is no number`);
         }
-        const [missing, missing1991] = codes[k] as number[];
         const { a, b } = channels[k] as ReadChannel;
         (arrays[k] as Float64Array)[filled] =
-          number === missing || number === missing1991 ? Number.NaN : a * number + b;
+          number === missing[k] || number === missing1991[k] ? Number.NaN : a * number + b;
       }
       at = end + 1;
     }

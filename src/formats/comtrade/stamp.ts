@@ -16,6 +16,8 @@ export interface Stamp {
 const STAMP =
   /^(\d{1,4})([-/.])(\d{1,2})\2(\d{1,4})\s*[, ]\s*(\d{1,2})\s*:\s*(\d{1,2})\s*(?::\s*(\d{1,2})(?:\.(\d{0,9})\d*)?)?\s*$/;
 
+const LONGEST_STAMP = 100;
+
 /**
  * Reads "dd/mm/yyyy,hh:mm:ss.ssssss" or the month-first form of 1991. One-digit days, two-digit years (1980 … 2079)
  * and 0 to 9 decimals are accepted.
@@ -23,7 +25,7 @@ const STAMP =
  * @returns undefined if the text is no date and time in a possible order.
  */
 export function readStamp(text: string, expected: DateOrder, given = false): Stamp | undefined {
-  const match = STAMP.exec(text.trim());
+  const match = text.length > LONGEST_STAMP ? null : STAMP.exec(text.trim());
   if (!match) return undefined;
   const [, one = "", , two = "", three = "", hour, minute, second = "0", fraction = ""] = match;
   const [first, middle] = [Number(one), Number(two)];

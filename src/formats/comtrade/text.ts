@@ -17,6 +17,8 @@ export function decodeBytewise(bytes: Uint8Array): string {
   return WINDOWS_1252.decode(bytes);
 }
 
+const LONGEST_NUMBER = 64;
+
 /** The lines of a text, without the blank lines, zero bytes and end-of-file marks (0x1A) at its end. */
 export function linesOf(text: string): string[] {
   const lines = text.split(/\r\n|\n|\r/).map((line) => line.replaceAll("\u001a", "").replaceAll("\0", ""));
@@ -31,7 +33,8 @@ export function fieldsOf(line: string): string[] {
 
 /** A decimal number in any usual form ("1E-3", ".5", "+1.0", "1.0D-3"); NaN for anything else, an empty text too. */
 export function numberOf(text: string | undefined): number {
-  if (text === undefined || !/^[+-]?(\d+\.?\d*|\.\d+)([eEdD][+-]?\d+)?$/.test(text)) return Number.NaN;
+  if (text === undefined || text.length > LONGEST_NUMBER || !/^[+-]?(\d+\.?\d*|\.\d+)([eEdD][+-]?\d+)?$/.test(text))
+    return Number.NaN;
   return Number(text.replace(/[dD]/, "e"));
 }
 

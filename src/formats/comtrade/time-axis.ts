@@ -64,11 +64,15 @@ export function stretchesOf(
 
 function groupsOf({ rates }: Configuration): RateSegment[][] {
   const groups: RateSegment[][] = [];
+  let [lowest, highest] = [0, 0];
   for (const segment of rates) {
+    [lowest, highest] = [Math.min(lowest, segment.rate), Math.max(highest, segment.rate)];
     const group = groups.at(-1);
-    const all = [...(group ?? []), segment].map(({ rate }) => rate);
-    if (group !== undefined && Math.max(...all) < Math.min(...all) * (1 + DRIFT)) group.push(segment);
-    else groups.push([segment]);
+    if (group !== undefined && highest < lowest * (1 + DRIFT)) group.push(segment);
+    else {
+      groups.push([segment]);
+      [lowest, highest] = [segment.rate, segment.rate];
+    }
   }
   return groups;
 }

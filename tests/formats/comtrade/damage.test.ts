@@ -33,7 +33,7 @@ describe("a configuration that cannot be used gets one sentence with its line", 
     [
       "absurdly many rates",
       withLine(LINES.rateCount, "99999999"),
-      "mill.cfg, line 7: 99999999 sampling rates are promised, but do not follow",
+      "mill.cfg, line 7: 99999999 sampling rates are more than 10000",
     ],
     ["no rate", withLine(LINES.rate, "fast,640"), "mill.cfg, line 8: the sampling rate cannot be read"],
     ["a negative rate", withLine(LINES.rate, "-3200,640"), "mill.cfg, line 8: the sampling rate cannot be read"],
@@ -74,6 +74,31 @@ describe("a configuration that cannot be used gets one sentence with its line", 
     await expect(opened).rejects.toThrow(message);
     await expect(opened).rejects.toBeInstanceOf(LogError);
   });
+});
+
+it("rates that do not follow, too many channels and endless lines end at once", async () => {
+  const rates = reopen({}, { cfg: withLine(LINES.rateCount, "77") });
+  await expect(rates).rejects.toThrow("mill.cfg, line 7: 77 sampling rates are promised, but do not follow");
+  const many = (text: string) =>
+    text.replace("3,3A", "10001,10001A").replace(/(3,VC.*\r\n)/, (line) => line.repeat(9999));
+  await expect(reopen({}, { cfg: many })).rejects.toThrow("line 2: 10001 analog channels are more than 10000");
+  const began = performance.now();
+  for (const [text, pieces] of [
+    [" ", 1e6],
+    ["1", 1e6],
+    [", ", 5e5],
+    ["--- file type ", 1e5],
+  ] as const) {
+    const line = text.repeat(pieces);
+    for (let number = 1; number <= 12; number++) {
+      await reopen({}, { cfg: withLine(number, (old) => old + line) }).catch((error) =>
+        expect(error).toBeInstanceOf(LogError),
+      );
+    }
+    const single = reopen({ length: 10 }, { cfg: () => `--- file type: CFG ---\r\n--- file type${line}` });
+    await expect(single).rejects.toBeInstanceOf(LogError);
+  }
+  expect(performance.now() - began).toBeLessThan(20_000);
 });
 
 describe("data that cannot be used get one sentence with line or byte", () => {
