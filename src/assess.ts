@@ -1,4 +1,5 @@
 import { measure } from "./analysis/index.js";
+import type { MeasuringPoint } from "./analysis/waveform/chain.js";
 import { runChecks } from "./checks/index.js";
 import { sha256OfFile } from "./evidence/sha256.js";
 import { openLogs } from "./formats/index.js";
@@ -7,8 +8,9 @@ import type { LogFile, Progress } from "./recording/log-file.js";
 import type { Measurements } from "./recording/measurements.js";
 import type { Recording, SourceFile } from "./recording/recording.js";
 import { resolveSetup } from "./recording/resolve-setup.js";
-import type { GivenSetup } from "./recording/setup.js";
+import type { GivenSetup, Setup } from "./recording/setup.js";
 import type { Instant } from "./recording/time.js";
+import { voltageLevels } from "./recording/voltage-level.js";
 import type { Assessment } from "./rules/assessment.js";
 import { judge } from "./rules/judge.js";
 import type { RuleSet } from "./rules/rule-set.js";
@@ -51,12 +53,22 @@ export async function assess(files: readonly LogFile[], options: AssessOptions):
   const hashed = await withHashes(opened, files);
   const span = options.span?.(hashed);
   const recording = crop(hashed, span?.from, span?.to);
-  const setup = resolveSetup(options.setup, options.ruleSetGiven, recording, ruleSet);
+  const levels = await voltageLevels(recording);
+  const setup = resolveSetup(options.setup, options.ruleSetGiven, recording.ledger, levels, ruleSet);
   const wanted = ruleSet.requirements.map((r) => ({ quantity: r.quantity, interval: requirementInterval(r) }));
-  const measurements = measure(recording, wanted);
+  const measurements = await measure(recording, measuringPoint(setup), wanted);
   const findings = runChecks({ recording, measurements, setup });
   const assessment = judge({ tool, ruleSet, recording, measurements, findings, setup });
   return { recording, measurements, assessment };
+}
+
+/** What of the setup the measurement of waveforms needs. */
+export function measuringPoint({ connection, declaredVoltage, nominalFrequency }: Setup): MeasuringPoint {
+  return {
+    connection: connection.value,
+    declaredVoltage: declaredVoltage.value,
+    nominalFrequency: nominalFrequency.value,
+  };
 }
 
 /** Sources with their hashes, in an order that does not depend on the order the files were named in. */

@@ -1,4 +1,5 @@
-import { measure } from "./analysis/index.js";
+import { measure, measureLogged } from "./analysis/index.js";
+import { measuringPoint } from "./assess.js";
 import { runChecks } from "./checks/index.js";
 import { UsageError } from "./errors.js";
 import type { Finding } from "./recording/finding.js";
@@ -7,6 +8,7 @@ import type { ColumnReading, Recording, TimeBase } from "./recording/recording.j
 import { resolveSetup } from "./recording/resolve-setup.js";
 import type { GivenSetup, Setup } from "./recording/setup.js";
 import { isoUtc, SECOND, WEEK } from "./recording/time.js";
+import { voltageLevels } from "./recording/voltage-level.js";
 import type { RuleSet } from "./rules/rule-set.js";
 import { planTests, requirementInterval } from "./rules/tests.js";
 
@@ -44,10 +46,19 @@ export interface SeriesSummary {
 }
 
 /** Looks at a recording without judging it; never throws for a missing fact but asks for it in the result. */
-export function inspect(recording: Recording, given: GivenSetup, ruleSet: RuleSet, ruleSetGiven: boolean): Inspection {
+export async function inspect(
+  recording: Recording,
+  given: GivenSetup,
+  ruleSet: RuleSet,
+  ruleSetGiven: boolean,
+): Promise<Inspection> {
+  const levels = await voltageLevels(recording);
+  const { setup, question } = tryResolve(() => resolveSetup(given, ruleSetGiven, recording.ledger, levels, ruleSet));
   const wanted = ruleSet.requirements.map((r) => ({ quantity: r.quantity, interval: requirementInterval(r) }));
-  const measurements = measure(recording, wanted);
-  const { setup, question } = tryResolve(recording, given, ruleSet, ruleSetGiven);
+  const measurements =
+    setup === undefined
+      ? { ...measureLogged(recording, wanted), start: recording.start, end: recording.end, events: [] }
+      : await measure(recording, measuringPoint(setup), wanted);
   const plan = setup && planTests(ruleSet, measurements, setup);
   return {
     files: recording.sources.map(({ name, bytes, format }) => ({ name, bytes, format })),
@@ -83,14 +94,9 @@ export function inspect(recording: Recording, given: GivenSetup, ruleSet: RuleSe
   };
 }
 
-function tryResolve(
-  recording: Recording,
-  given: GivenSetup,
-  ruleSet: RuleSet,
-  ruleSetGiven: boolean,
-): { setup?: Setup; question?: string } {
+function tryResolve(resolve: () => Setup): { setup?: Setup; question?: string } {
   try {
-    return { setup: resolveSetup(given, ruleSetGiven, recording, ruleSet) };
+    return { setup: resolve() };
   } catch (error) {
     if (error instanceof UsageError) return { question: error.message };
     throw error;

@@ -26,7 +26,7 @@ const ALLOWED: Record<string, readonly string[]> = {
     "checked-yaml",
   ],
   assess: ["formats", "analysis", "checks", "rules", "evidence", "recording", "errors"],
-  inspect: ["analysis", "checks", "rules", "recording", "errors"],
+  inspect: ["assess", "analysis", "checks", "rules", "recording", "errors"],
   formats: ["recording", "decimal", "clauses", "errors"],
   analysis: ["signal", "recording", "decimal", "clauses", "errors"],
   checks: ["recording", "signal", "decimal", "clauses", "errors"],

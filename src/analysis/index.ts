@@ -5,6 +5,8 @@ import { type Duration, durationText, HOUR, MINUTE, SECOND } from "../recording/
 import { aggregate, asIntervalSeries, type SourceSeries } from "./aggregation.js";
 import { derive } from "./derive.js";
 import { pltFromPst, pltOfBlocks } from "./flicker.js";
+import type { MeasuringPoint } from "./waveform/chain.js";
+import { measureWaveforms } from "./waveform/measure-waveforms.js";
 
 /** A quantity at an interval that the rules ask for. */
 export interface Wanted {
@@ -20,13 +22,36 @@ export function standardInterval(quantity: Quantity): Duration {
 }
 
 /**
- * Recording → Measurements: every logged or derived series at the standard's interval, and at any other interval in
- * `wanted`. A series logged at just that interval is taken as it is; a shorter one is aggregated; a longer one stays
+ * Recording → Measurements: what was logged and what was sampled, each at the intervals the standards judge.
+ * @throws UsageError for waveforms that the chain cannot measure
+ */
+export async function measure(
+  recording: Recording,
+  point: MeasuringPoint,
+  wanted: readonly Wanted[] = [],
+): Promise<Measurements> {
+  const logged = measureLogged(recording, wanted);
+  const sampled = await measureWaveforms(recording.waveforms, point);
+  const remarks = [...new Set([...logged.remarks, ...sampled.remarks])];
+  return {
+    start: recording.start,
+    end: recording.end,
+    series: [...logged.series, ...sampled.series],
+    events: sampled.events,
+    unavailable: [...logged.unavailable, ...sampled.unavailable],
+    remarks,
+  };
+}
+
+type Measured = Pick<Measurements, "series" | "unavailable" | "remarks">;
+
+/**
+ * Every logged or derived series at the standard's interval, and at any other interval in `wanted`. A series logged at just that interval is taken as it is; a shorter one is aggregated; a longer one stays
  * at its own interval, and `unavailable` says that the standard's cannot be had from it.
  * Where one quantity was logged at several intervals, the one at the wanted interval counts, then the shortest.
  * Plt comes from ten-minute Pst wherever that was logged, else from the logged Plt.
  */
-export function measure(recording: Recording, wanted: readonly Wanted[] = []): Measurements {
+export function measureLogged(recording: Recording, wanted: readonly Wanted[] = []): Measured {
   const derived = derive(recording.series);
   const unavailable: Unavailable[] = [...derived.unavailable];
   const remarks = new Set(derived.remarks);
@@ -69,14 +94,7 @@ export function measure(recording: Recording, wanted: readonly Wanted[] = []): M
       }
     }
   }
-  return {
-    start: recording.start,
-    end: recording.end,
-    series: [...series.values()],
-    events: [],
-    unavailable,
-    remarks: [...remarks],
-  };
+  return { series: [...series.values()], unavailable, remarks: [...remarks] };
 }
 
 function targets(quantity: Quantity, wanted: readonly Wanted[]): Set<Duration> {

@@ -1,17 +1,20 @@
 import type { SeriesKey, Unit } from "./quantity.js";
 import type { Duration, Instant } from "./time.js";
+import type { WaveformSource } from "./waveform.js";
 
 /**
  * What the logger wrote: SI units, phases named L1 L2 L3 N (L12 L23 L31 phase to phase), time in UTC, in time
  * order. Nothing is repaired silently: what was left out, merged or put on a tick stands in the ledger.
  */
 export interface Recording {
-  readonly kind: "logged-series";
+  readonly kind: "logged-series" | "waveforms";
   readonly sources: readonly SourceFile[];
-  /** Start of the first interval and end of the last one, over all series. */
+  /** Start of the first interval or sample and end of the last one. */
   readonly start: Instant;
   readonly end: Instant;
   readonly series: readonly LoggedSeries[];
+  /** Sampled channels, read as a stream of blocks when they are measured. */
+  readonly waveforms: readonly WaveformSource[];
   readonly ledger: Ledger;
 }
 

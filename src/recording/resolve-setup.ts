@@ -1,6 +1,6 @@
 import { UsageError } from "../errors.js";
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase } from "./quantity.js";
-import type { Recording } from "./recording.js";
+import type { Ledger } from "./recording.js";
 import type { GivenSetup, Setup, Stated } from "./setup.js";
 
 /** What the chosen limit set says about the supply it is for. */
@@ -13,6 +13,9 @@ export interface SupplyFacts {
   readonly nominalVoltage?: number;
 }
 
+/** About how high each voltage of the log lies, in V r.m.s.; see voltageLevels. */
+type VoltageLevels = ReadonlyMap<Phase, number>;
+
 /** How far the median may lie from the standard's nominal voltage for that to be taken as the declared one: the ±15 % that a supply may reach. */
 const NOMINAL_BAND = 0.15;
 
@@ -24,17 +27,17 @@ const NOMINAL_BAND = 0.15;
 export function resolveSetup(
   given: GivenSetup,
   ruleSetGiven: boolean,
-  recording: Recording,
+  { timeBase }: Pick<Ledger, "timeBase">,
+  levels: VoltageLevels,
   facts: SupplyFacts,
 ): Setup {
-  const { timeBase } = recording.ledger;
-  const connection = resolveConnection(given, recording, facts);
+  const connection = resolveConnection(given, levels, facts);
   return {
     ...(given.site !== undefined && { site: stated(given.site) }),
     ...(given.measuringPoint !== undefined && { measuringPoint: stated(given.measuringPoint) }),
     ...(given.instrument !== undefined && { instrument: stated(instrumentText(given.instrument)) }),
     connection,
-    declaredVoltage: resolveDeclaredVoltage(given, connection.value, recording, facts),
+    declaredVoltage: resolveDeclaredVoltage(given, connection.value, levels, facts),
     nominalFrequency: resolveNominalFrequency(given, facts),
     zone: {
       value: timeBase.zone,
@@ -76,10 +79,9 @@ function instrumentText(instrument: NonNullable<GivenSetup["instrument"]>): stri
   return parts.filter((p) => typeof p === "string").join(", ");
 }
 
-function resolveConnection(given: GivenSetup, recording: Recording, facts: SupplyFacts): Setup["connection"] {
+function resolveConnection(given: GivenSetup, levels: VoltageLevels, facts: SupplyFacts): Setup["connection"] {
   if (given.connection !== undefined) return stated(given.connection);
-  const has = (phases: readonly Phase[]) =>
-    phases.filter((p) => recording.series.some((s) => s.quantity === "voltage" && s.phase === p));
+  const has = (phases: readonly Phase[]) => phases.filter((p) => levels.has(p));
   const neutral = has(PHASE_TO_NEUTRAL);
   const between = has(PHASE_TO_PHASE);
   if (between.length > 0 && (facts.level !== "LV" || neutral.length === 0)) {
@@ -102,12 +104,12 @@ function resolveConnection(given: GivenSetup, recording: Recording, facts: Suppl
 function resolveDeclaredVoltage(
   given: GivenSetup,
   connection: Setup["connection"]["value"],
-  recording: Recording,
+  levels: VoltageLevels,
   facts: SupplyFacts,
 ): Stated<number> {
   if (given.declaredVoltage !== undefined) return stated(given.declaredVoltage);
   const phases: readonly Phase[] = connection === "delta" ? PHASE_TO_PHASE : PHASE_TO_NEUTRAL;
-  const median = medianOf(recording, phases);
+  const median = middleOf(levels, phases);
   if (facts.nominalVoltage === undefined) {
     const measured = median === undefined ? "" : ` The measured voltages have a median of ${voltsText(median)}.`;
     throw new UsageError(
@@ -141,13 +143,9 @@ function resolveNominalFrequency(given: GivenSetup, facts: SupplyFacts): Stated<
   return { value: facts.nominalFrequency, origin: "inferred", reason: `nominal frequency of ${facts.title}` };
 }
 
-function medianOf(recording: Recording, phases: readonly Phase[]): number | undefined {
-  const series = recording.series.filter((s) => s.quantity === "voltage" && phases.includes(s.phase));
-  const medians = series.flatMap((s) => {
-    const values = s.values.filter((v) => !Number.isNaN(v)).sort();
-    return values.length === 0 ? [] : [values[values.length >> 1] as number];
-  });
-  return medians.sort((a, b) => a - b)[medians.length >> 1];
+function middleOf(levels: VoltageLevels, phases: readonly Phase[]): number | undefined {
+  const known = phases.flatMap((p) => levels.get(p) ?? []).sort((a, b) => a - b);
+  return known[known.length >> 1];
 }
 
 function voltsText(volts: number): string {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { measure } from "../../src/analysis/index.js";
+import { measureLogged as measure } from "../../src/analysis/index.js";
 import { isValid } from "../../src/recording/measurements.js";
 import type { LoggedSeries, Recording } from "../../src/recording/recording.js";
 import { DAY, HOUR, MINUTE, SECOND } from "../../src/recording/time.js";
@@ -8,6 +8,7 @@ import { axis, logged, START } from "../support/series.js";
 function recording(...series: LoggedSeries[]): Recording {
   return {
     kind: "logged-series",
+    waveforms: [],
     sources: [],
     start: START,
     end: START + DAY,

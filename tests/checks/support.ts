@@ -1,4 +1,4 @@
-import { measure } from "../../src/analysis/index.js";
+import { measureLogged } from "../../src/analysis/index.js";
 import type { Check, CheckInput } from "../../src/checks/check.js";
 import type { Finding } from "../../src/recording/finding.js";
 import { PHASE_TO_NEUTRAL, type Phase, type Quantity } from "../../src/recording/quantity.js";
@@ -46,6 +46,7 @@ export function recordingOf(series: readonly LoggedSeries[], ledger: Partial<Led
   const last = ({ axis }: LoggedSeries) => (axis.starts[axis.starts.length - 1] as number) + axis.interval;
   return {
     kind: "logged-series",
+    waveforms: [],
     sources: [],
     start: Math.min(...series.map((s) => s.axis.starts[0] as number)),
     end: Math.max(...series.map(last)),
@@ -156,7 +157,11 @@ export const isBetweenPhases = ({ quantity, phase }: LoggedSeries) =>
   quantity === "voltage" && !(PHASE_TO_NEUTRAL as readonly Phase[]).includes(phase);
 
 export function inputOf(recording: Recording, setup: Partial<Setup> = {}): CheckInput {
-  return { recording, measurements: measure(recording), setup: { ...SETUP, ...setup } };
+  return {
+    recording,
+    measurements: { ...measureLogged(recording), start: recording.start, end: recording.end, events: [] },
+    setup: { ...SETUP, ...setup },
+  };
 }
 
 export function run(check: Check, recording: Recording, setup: Partial<Setup> = {}): readonly Finding[] {

@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Phase } from "../../src/recording/quantity.js";
-import type { Recording } from "../../src/recording/recording.js";
 import { resolveSetup, type SupplyFacts } from "../../src/recording/resolve-setup.js";
-import { logged, START } from "../support/series.js";
+import type { GivenSetup } from "../../src/recording/setup.js";
 
 const LV: SupplyFacts = {
   id: "lv",
@@ -13,36 +12,18 @@ const LV: SupplyFacts = {
 };
 const MV: SupplyFacts = { id: "mv", title: "EN 50160, medium voltage", level: "MV", nominalFrequency: 50 };
 
-function recording(voltages: Partial<Record<Phase, number>>): Recording {
-  return {
-    kind: "logged-series",
-    sources: [],
-    start: START,
-    end: START + 1,
-    series: Object.entries(voltages).map(([phase, v]) => logged("voltage", phase as Phase, [v, v, v])),
-    ledger: {
-      columns: [],
-      timeBase: {
-        zone: "UTC",
-        zoneOrigin: "assumed",
-        intervalLabel: "start",
-        labelOrigin: "assumed",
-        stampForm: "test",
-      },
-      remarks: [],
-      duplicates: 0,
-      conflicts: [],
-      outOfOrder: 0,
-      unplaced: 0,
-      clockSteps: [],
-      clockChanges: [],
-    },
-  };
+const LEDGER = {
+  timeBase: { zone: "UTC", zoneOrigin: "assumed", intervalLabel: "start", labelOrigin: "assumed", stampForm: "test" },
+} as const;
+
+/** Resolves a setup for a log whose voltages lie at these levels, in V. */
+function resolve(given: GivenSetup, ruleSetGiven: boolean, levels: Partial<Record<Phase, number>>, facts: SupplyFacts) {
+  return resolveSetup(given, ruleSetGiven, LEDGER, new Map(Object.entries(levels) as [Phase, number][]), facts);
 }
 
 describe("the setup a verdict rests on", () => {
   it("infers 230 V for a low-voltage log that fits it, and says from what", () => {
-    const setup = resolveSetup({}, false, recording({ L1: 236.4, L2: 231, L3: 229 }), LV);
+    const setup = resolve({}, false, { L1: 236.4, L2: 231, L3: 229 }, LV);
     expect(setup.declaredVoltage).toMatchObject({
       value: 230,
       origin: "inferred",
@@ -54,38 +35,31 @@ describe("the setup a verdict rests on", () => {
   });
 
   it("asks for the declared voltage where the log does not fit the nominal one", () => {
-    expect(() => resolveSetup({}, true, recording({ L1: 11_600 }), LV)).toThrow(/11\.60 kV.*--declared/);
-    expect(() => resolveSetup({}, true, recording({ L1: 120 }), LV)).toThrow(/--declared/);
+    expect(() => resolve({}, true, { L1: 11_600 }, LV)).toThrow(/11\.60 kV.*--declared/);
+    expect(() => resolve({}, true, { L1: 120 }, LV)).toThrow(/--declared/);
   });
 
   it("never guesses the declared voltage of medium voltage", () => {
-    expect(() => resolveSetup({}, true, recording({ L12: 20_400, L23: 20_400, L31: 20_400 }), MV)).toThrow(
-      /20\.40 kV.*--declared/,
-    );
-    const setup = resolveSetup(
-      { declaredVoltage: 20_000 },
-      true,
-      recording({ L1: 11_700, L12: 20_400, L23: 20_400, L31: 20_400 }),
-      MV,
-    );
+    expect(() => resolve({}, true, { L12: 20_400, L23: 20_400, L31: 20_400 }, MV)).toThrow(/20\.40 kV.*--declared/);
+    const setup = resolve({ declaredVoltage: 20_000 }, true, { L1: 11_700, L12: 20_400, L23: 20_400, L31: 20_400 }, MV);
     expect(setup.connection).toMatchObject({ value: "delta", origin: "inferred" });
     expect(setup.declaredVoltage).toEqual({ value: 20_000, origin: "given" });
   });
 
   it("judges a three-wire low-voltage log between phases, at 400 or 230 V", () => {
-    expect(resolveSetup({}, true, recording({ L12: 398, L23: 401, L31: 399 }), LV)).toMatchObject({
+    expect(resolve({}, true, { L12: 398, L23: 401, L31: 399 }, LV)).toMatchObject({
       connection: { value: "delta" },
       declaredVoltage: { value: 400, origin: "inferred" },
     });
-    expect(resolveSetup({}, true, recording({ L12: 229, L23: 231, L31: 230 }), LV).declaredVoltage.value).toBe(230);
+    expect(resolve({}, true, { L12: 229, L23: 231, L31: 230 }, LV).declaredVoltage.value).toBe(230);
   });
 
   it("takes one voltage on L1 for a single-phase supply, and what is given before all else", () => {
-    expect(resolveSetup({}, true, recording({ L1: 230 }), LV).connection.value).toBe("single");
-    const given = resolveSetup(
+    expect(resolve({}, true, { L1: 230 }, LV).connection.value).toBe("single");
+    const given = resolve(
       { connection: "star", declaredVoltage: 240, site: "x", instrument: { class: "A", serialNumber: "7" } },
       true,
-      recording({ L1: 230 }),
+      { L1: 230 },
       LV,
     );
     expect(given).toMatchObject({

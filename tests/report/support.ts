@@ -42,6 +42,7 @@ export async function sampleReport(options: SampleOptions = {}): Promise<Report>
   const measurements = sampleMeasurements(options);
   const recording: Recording = {
     kind: "logged-series",
+    waveforms: [],
     sources: [{ name: "feeder.csv", bytes: 812_345, sha256: "ab".repeat(32), format: "csv" }],
     start: START,
     end: START + days * 24 * HOUR,

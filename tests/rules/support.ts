@@ -67,6 +67,7 @@ export function judgeSeries(
   const measurements: Measurements = { start, end, series, events: [], unavailable: [], remarks: [] };
   const recording: Recording = {
     kind: "logged-series",
+    waveforms: [],
     sources: [],
     start,
     end,

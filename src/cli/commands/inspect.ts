@@ -40,7 +40,7 @@ async function inspectLogs(logs: readonly string[], options: InspectOptions, io:
   try {
     const recording = await openLogs(opened, setup, bar.show);
     bar.clear();
-    const inspection = inspect(recording, setup, ruleSet, options.rules !== undefined);
+    const inspection = await inspect(recording, setup, ruleSet, options.rules !== undefined);
     io.out(options.json === true ? `${JSON.stringify(inspection, null, 2)}\n` : inspectionText(inspection));
     if (options.writeSetup !== undefined) {
       await files.writeNewText(options.writeSetup, setupText(inspection));

@@ -80,7 +80,7 @@ async function open(files: readonly LogFile[], setup: GivenSetup, progress?: Pro
     clockChanges: clockChanges(placed, groups, start, end),
   };
   const sources = files.map(({ name, size }) => ({ name, bytes: size, sha256: "", format: csvFormat.id }));
-  return { kind: "logged-series", sources, start, end, series, ledger };
+  return { kind: "logged-series", sources, start, end, series, waveforms: [], ledger };
 }
 
 /** Reads all files; one whose numbers read either way takes the decimal mark that all others have. */
