@@ -18,7 +18,7 @@ export interface FlickerInterval {
   readonly seconds: number;
 }
 
-export const LOWEST_SAMPLING_RATE = 2000;
+const LOWEST_SAMPLING_RATE = 2000;
 
 /**
  * Settling after the start of a recording and after each gap. In one minute block 1 (time constant 27.3 s) has come to
@@ -27,7 +27,7 @@ export const LOWEST_SAMPLING_RATE = 2000;
  */
 export const SETTLING_S = 60;
 
-/** IEC 61000-4-15 asks for one minute from 10 % to 90 % of a step: τ·ln 9 = 60 s. The figure 27.3 s is from memory. */
+/** τ·ln 9 = 60 s from 10 % to 90 % of a step, the one-minute adaptation of IEC 61000-4-15. The figure is from memory. */
 const REFERENCE_TIME_CONSTANT_S = 27.3;
 
 /** Signal over which the first level is taken: 10 cycles of 50 Hz, 12 of 60 Hz. */
@@ -50,9 +50,9 @@ const PASS_HZ = 120;
  *    same. The half-cycle mean square is a low pass of two half-cycle time constants, so that no zero crossing is needed.
  * 2. Squaring at the full rate, then decimation to 1 … 2 kHz.
  * 3. High pass, low pass and weighting as one filter, designed by impulse invariance: falling with the eighth power of
- *    frequency, it is the analogue one to better than a millionth.
+ *    frequency, it is the analogue one to a few millionths.
  * 4. Squaring and first-order low pass of 300 ms; the output, Pinst, is 1 at the peak for the 8.8 Hz row of Table 1.
- * 5. Classification in logarithmic classes and Pst from percentiles.
+ * 5. Classification in classes of at most 0.1 %, and Pst from percentiles.
  *
  * The first minute after the start and after a gap (a NaN sample, or `restart`) is not classified. Deliberately beyond the
  * standard, the meter also starts anew when the voltage stayed below half or above twice the reference for 10 s, as with an
