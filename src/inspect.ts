@@ -15,6 +15,8 @@ import { planTests, requirementInterval } from "./rules/tests.js";
 /** What is in a log, how it was understood, and whether it can carry a verdict. */
 export interface Inspection {
   readonly files: readonly { readonly name: string; readonly bytes: number; readonly format: string }[];
+  /** Sampled waveforms, not values that were logged. */
+  readonly sampled: boolean;
   readonly start: string;
   readonly end: string;
   /** Length in weeks of 7 × 24 h. */
@@ -62,6 +64,7 @@ export async function inspect(
   const plan = setup && planTests(ruleSet, measurements, setup);
   return {
     files: recording.sources.map(({ name, bytes, format }) => ({ name, bytes, format })),
+    sampled: recording.kind === "waveforms",
     start: isoUtc(recording.start),
     end: isoUtc(recording.end),
     weeks: (recording.end - recording.start) / WEEK,

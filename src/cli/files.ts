@@ -3,6 +3,7 @@ import { mkdir, open, readdir, readFile, rename, rm, stat, writeFile } from "nod
 import { basename, dirname, join, resolve } from "node:path";
 
 import { LogError, UsageError } from "../errors.js";
+import { companionsOf } from "../formats/index.js";
 import type { LogFile } from "../recording/log-file.js";
 
 /** The only reader and writer of files. */
@@ -52,19 +53,34 @@ async function openLogFile(path: string): Promise<LogFile & { close(): Promise<v
   }
 }
 
-/** Opens all logs of one recording; none stays open if one cannot be opened. */
+/**
+ * Opens all logs of one recording, and the files that belong to one of them and lie beside it (the data of a
+ * configuration). None stays open if one cannot be opened.
+ */
 export async function openLogFiles(paths: readonly string[]): Promise<{ opened: LogFile[]; close(): Promise<void> }> {
   const opened: Awaited<ReturnType<typeof openLogFile>>[] = [];
   const close = async () => {
     for (const file of opened) await file.close();
   };
   try {
-    for (const path of paths) opened.push(await openLogFile(path));
+    for (const path of await withCompanions(paths)) opened.push(await openLogFile(path));
   } catch (error) {
     await close();
     throw error;
   }
   return { opened, close };
+}
+
+async function withCompanions(paths: readonly string[]): Promise<string[]> {
+  const all = new Map(paths.map((path) => [resolve(path), path]));
+  for (const path of paths) {
+    const names = await readdir(dirname(path)).catch((): string[] => []);
+    const found = companionsOf(basename(path)).find((name) => names.includes(name));
+    if (found === undefined) continue;
+    const companion = join(dirname(path), found);
+    if (!all.has(resolve(companion))) all.set(resolve(companion), companion);
+  }
+  return [...all.values()];
 }
 
 /** reports/<name of the log without its extensions> */

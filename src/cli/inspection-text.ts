@@ -89,15 +89,22 @@ export function setupText(i: Inspection): string {
     line("zone", "Europe/Vienna"),
     line("intervalLabel", "start or end"),
   ];
-  const columns = i.columns.flatMap((c) => {
-    if (c.use === "time") return [];
-    const body = Object.entries(columnEntry(c)).map(([k, v]) => `${k}: ${JSON.stringify(v)}`);
-    return `  - { column: ${JSON.stringify(c.header)}, ${body.join(", ")} }`;
-  });
-  return `${head.join("\n")}\ncolumns:\n${columns.join("\n")}\n`;
+  const entry = (name: string, c: ColumnReading, fields: Record<string, unknown>) => {
+    const body = Object.entries({ [name]: c.header, ...fields }).map(([k, v]) => `${k}: ${JSON.stringify(v)}`);
+    return `  - { ${body.join(", ")} }`;
+  };
+  const series = i.columns.filter((c) => c.use !== "time");
+  const lines = i.sampled
+    ? ["channels:", ...series.map((c) => entry("channel", c, channelFields(c)))]
+    : ["columns:", ...series.map((c) => entry("column", c, columnFields(c)))];
+  return `${[...head, ...lines].join("\n")}\n`;
 }
 
-function columnEntry({ meaning: m, use }: ColumnReading): Record<string, unknown> {
+function channelFields({ meaning }: ColumnReading): Record<string, unknown> {
+  return meaning === undefined ? { ignore: true } : { quantity: meaning.quantity, phase: meaning.phase };
+}
+
+function columnFields({ meaning: m, use }: ColumnReading): Record<string, unknown> {
   if (use === "flag") return { quantity: "flag" };
   if (m === undefined) return { ignore: true };
   const order = m.order === undefined ? {} : { order: m.order };

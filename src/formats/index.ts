@@ -2,11 +2,17 @@ import { LogError } from "../errors.js";
 import type { LogFile, Progress } from "../recording/log-file.js";
 import type { Recording } from "../recording/recording.js";
 import type { GivenSetup } from "../recording/setup.js";
+import { comtrade } from "./comtrade/index.js";
 import { csvFormat } from "./csv/csv.js";
 import type { LogFormat } from "./log-format.js";
 
 /** Every format a log can have; the first that recognises a file reads it. */
-export const formats: readonly LogFormat[] = [csvFormat];
+export const formats: readonly LogFormat[] = [comtrade, csvFormat];
+
+/** Names under which files that belong to a named one may lie beside it, by any format. */
+export function companionsOf(name: string): readonly string[] {
+  return formats.flatMap((f) => f.companions?.(name) ?? []);
+}
 
 const HEAD = 64 * 1024;
 

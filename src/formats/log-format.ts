@@ -10,6 +10,8 @@ export interface LogFormat {
   readonly source: string;
   readonly extensions: readonly string[];
   recognises(head: Uint8Array, name: string): boolean;
+  /** Names under which a file that belongs to a named one may lie beside it; one of them is enough. */
+  companions?(name: string): readonly string[];
   /** All files of one recording together. `sources` of the result are in the order of `files`, without hash (`sha256: ""`). */
   open(files: readonly LogFile[], setup: GivenSetup, progress?: Progress): Promise<Recording>;
 }

@@ -1,6 +1,7 @@
 import { UsageError } from "../errors.js";
 import type { LoggedSeries, Recording, TimeAxis } from "./recording.js";
 import { type Instant, isoUtc } from "./time.js";
+import { instantOfSample, sampleOfInstant, type WaveformBlock, type WaveformSource } from "./waveform.js";
 
 /**
  * The part of a recording whose intervals lie wholly in [from, to). The ledger stays that of the whole log, with a
@@ -36,21 +37,42 @@ export function crop(recording: Recording, from: Instant | undefined, to: Instan
     };
   });
   const kept = series.filter((s) => s.values.length > 0);
-  if (kept.length === 0) {
+  const waveforms = recording.waveforms.flatMap((w) => cropWaveform(w, first, last));
+  if (kept.length === 0 && waveforms.length === 0) {
     throw new UsageError(
       `Nothing of the log lies in the span asked for; it runs from ${isoUtc(recording.start)} to ${isoUtc(recording.end)}.`,
     );
   }
-  const start = Math.min(...kept.map((s) => s.axis.starts[0] as number));
-  const end = Math.max(...kept.map((s) => (s.axis.starts[s.axis.starts.length - 1] as number) + s.axis.interval));
+  const start = Math.min(...kept.map((s) => s.axis.starts[0] as number), ...waveforms.map((w) => w.start));
+  const end = Math.max(
+    ...kept.map((s) => (s.axis.starts[s.axis.starts.length - 1] as number) + s.axis.interval),
+    ...waveforms.map((w) => instantOfSample(w, w.length)),
+  );
   const remark = `Only the span from ${isoUtc(start)} to ${isoUtc(end)} was asked for; the log runs from ${isoUtc(recording.start)} to ${isoUtc(recording.end)}.`;
   return {
     ...recording,
     start,
     end,
     series: kept,
+    waveforms,
     ledger: { ...recording.ledger, remarks: [...recording.ledger.remarks, remark] },
   };
+}
+
+/** The samples taken in [from, to) as a source of their own; none where the two do not meet. */
+function cropWaveform(source: WaveformSource, from: Instant, to: Instant): WaveformSource[] {
+  const begin = Math.max(0, Math.ceil(sampleOfInstant(source, from)));
+  const end = Math.min(source.length, Math.ceil(sampleOfInstant(source, to)));
+  if (begin >= end) return [];
+  async function* blocks(): AsyncIterable<WaveformBlock> {
+    for await (const { first, samples } of source.blocks()) {
+      const length = samples[0]?.length ?? 0;
+      if (first >= end) return;
+      const [skip, stop] = [Math.max(0, begin - first), Math.min(length, end - first)];
+      if (skip < stop) yield { first: first + skip - begin, samples: samples.map((s) => s.subarray(skip, stop)) };
+    }
+  }
+  return [{ ...source, start: instantOfSample(source, begin), length: end - begin, blocks }];
 }
 
 /** How many leading entries of a rising array meet the condition. */

@@ -38,16 +38,79 @@ export interface IntervalSeries extends SeriesKey {
   readonly resolution?: number;
 }
 
-/** A dip, swell, interruption or rapid voltage change. */
-export interface VoltageEvent {
-  readonly kind: "dip" | "swell" | "interruption" | "rapid-voltage-change";
-  readonly origin: "logged" | "computed";
-  readonly phases: readonly SeriesKey["phase"][];
+export type EventKind =
+  | "dip"
+  | "swell"
+  | "interruption"
+  | "rapid-voltage-change"
+  | "transient"
+  | "inrush-current";
+
+/** What is measured of an event as a whole, and again of each of its phases. */
+export interface EventMeasure {
   readonly start: Instant;
   readonly durationS: number;
-  /** Residual voltage of a dip, highest voltage of a swell, ΔUmax of a rapid change. */
+  /**
+   * Residual voltage of a dip or interruption, highest voltage of a swell, ΔUmax of a rapid voltage change, largest
+   * deviation of a transient, highest half-cycle r.m.s. value of an inrush current.
+   */
   readonly extreme: number;
+  /** What `percent` is of: declared voltage or sliding reference, crest of the declared voltage, inrush threshold. */
+  readonly reference?: number;
+  /** `extreme` in % of `reference`. */
+  readonly percent?: number;
+  /** ΔUss of a rapid voltage change. */
+  readonly steadyChange?: number;
+  /** Largest absolute sample during a swell or inrush current. */
+  readonly peak?: number;
+}
+
+/** An event of the supply, over all its phases together. */
+export interface VoltageEvent extends EventMeasure {
+  readonly kind: EventKind;
+  readonly origin: "logged" | "computed";
+  readonly phases: readonly SeriesKey["phase"][];
   readonly unit: Unit;
+  readonly perPhase?: readonly PhaseOfEvent[];
+  /** A dip during which all phases were interrupted; the interruption is an event of its own. */
+  readonly interrupted?: true;
+  /** False: the samples begin or end during the event, so that its true duration is not known; at least `durationS`. */
+  readonly complete?: boolean;
+  /** What cut off an event that is not complete: the recording's own start or end, or missing samples. */
+  readonly cutOff?: { readonly start?: CutOff; readonly end?: CutOff };
+  readonly trace?: EventTrace;
+  /** Samples around the start and around the end, in order of time and without overlap. */
+  readonly waveform?: readonly WaveformPiece[];
+}
+
+export type CutOff = "recording" | "gap";
+
+/** One phase of an event, by the thresholds of a single channel: from its first crossing to its last. */
+export interface PhaseOfEvent extends EventMeasure {
+  readonly phase: SeriesKey["phase"];
+  /** How often it crossed the threshold; the duration holds the times in between, too. */
+  readonly crossings: number;
+}
+
+/**
+ * R.m.s. values of each half cycle from 0.1 s before an event to 0.2 s after it. Of a long event the first and the last
+ * second are whole; in between one value stands for several half cycles, the one farthest out.
+ */
+export interface EventTrace {
+  /** Seconds from the start of the event to the middle of what each value was taken over. */
+  readonly times: Float64Array;
+  readonly channels: readonly { readonly phase: SeriesKey["phase"]; readonly values: Float32Array }[];
+}
+
+/** Samples of all channels as recorded, in V or A; a channel's skew is not taken out. */
+export interface WaveformPiece {
+  readonly start: Instant;
+  readonly samplesPerSecond: number;
+  readonly channels: readonly {
+    readonly quantity: "voltage" | "current";
+    readonly phase: SeriesKey["phase"];
+    readonly samples: Float32Array;
+  }[];
 }
 
 export interface Unavailable {

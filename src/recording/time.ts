@@ -24,6 +24,16 @@ export function isoUtc(t: Instant): string {
   return iso.endsWith(".000Z") ? `${iso.slice(0, -5)}Z` : iso;
 }
 
+const CYCLE_INTERVALS = new Map<Duration, string>([
+  [SECOND / 100, "half-cycle"],
+  [SECOND / 5, "10/12-cycle"],
+]);
+
+/** The name of an interval in results: "10min", "2h", "10s"; intervals counted in cycles are named by their cycles. */
+export function intervalName(d: Duration): string {
+  return CYCLE_INTERVALS.get(d) ?? durationText(d).replace(" ", "");
+}
+
 /** "10 min", "2 h", "3 s": a duration in the unit that divides it. */
 export function durationText(d: Duration): string {
   for (const [unit, name] of [

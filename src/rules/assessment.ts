@@ -178,6 +178,8 @@ export const assessmentSchema = z.strictObject({
       phase,
       order: z.int().optional(),
       unit: z.string(),
+      /** "10min", "2h", "10s", "3s"; "10/12-cycle" and "half-cycle" where the recording is short. */
+      interval: z.string(),
       intervalS: z.number(),
       n: count,
       min: z.number(),

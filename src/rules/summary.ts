@@ -1,6 +1,6 @@
 import type { IntervalSeries, Measurements } from "../recording/measurements.js";
 import { isValid } from "../recording/measurements.js";
-import { SECOND } from "../recording/time.js";
+import { intervalName, SECOND } from "../recording/time.js";
 import type { Assessment } from "./assessment.js";
 
 /** Plain statistics of every measured series over the whole recording, valid intervals only, nearest-rank percentiles. */
@@ -16,6 +16,7 @@ export function summarise(measurements: Measurements): Assessment["summary"] {
         phase: series.phase,
         ...(series.order !== undefined && { order: series.order }),
         unit: series.unit,
+        interval: intervalName(series.interval),
         intervalS: series.interval / SECOND,
         n,
         min: values[0] as number,

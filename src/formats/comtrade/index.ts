@@ -1,6 +1,8 @@
 import { LogError } from "../../errors.js";
+import { instantOfSample } from "../../recording/waveform.js";
 import type { LogFormat } from "../log-format.js";
 import { isSingleFile } from "./cff.js";
+import { companions } from "./file-set.js";
 import { openComtrade } from "./open-comtrade.js";
 import { decodeText, linesOf } from "./text.js";
 
@@ -24,13 +26,37 @@ export const comtrade: LogFormat = {
       extension === ".dat" && (head.includes(0) || /^\s*\d+\s*,\s*\d*\s*,[\s\d.,+eE-]*\r?$/m.test(firstLine(head)))
     );
   },
+  companions,
   async open(files, setup, progress) {
-    const { sources } = await openComtrade(files, setup, progress);
-    throw new LogError(
-      files[0]?.name ?? "",
-      undefined,
-      `it holds sampled waveforms (${sources.length} ${sources.length === 1 ? "series" : "series"}), which this version cannot measure yet`,
-    );
+    const { sources: waveforms, columns, timeBase, remarks } = await openComtrade(files, setup, progress);
+    const [first] = waveforms;
+    if (first === undefined) {
+      const why = columns.map(({ header, reason }) => `"${header}": ${reason}`).join("; ");
+      throw new LogError(
+        files[0]?.name ?? "",
+        undefined,
+        `none of its channels is a phase voltage or current (${why}); say what they are in the setup under channels:`,
+      );
+    }
+    return {
+      kind: "waveforms",
+      sources: files.map(({ name, size }) => ({ name, bytes: size, sha256: "", format: comtrade.id })),
+      start: Math.min(...waveforms.map((w) => w.start)),
+      end: Math.max(...waveforms.map((w) => instantOfSample(w, w.length))),
+      series: [],
+      waveforms,
+      ledger: {
+        columns,
+        timeBase,
+        remarks,
+        duplicates: 0,
+        conflicts: [],
+        outOfOrder: 0,
+        unplaced: 0,
+        clockSteps: [],
+        clockChanges: [],
+      },
+    };
   },
 };
 
