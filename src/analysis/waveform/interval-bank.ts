@@ -66,6 +66,7 @@ export class IntervalBank {
     for (const sum of this.running.splice(0)) this.close3s(sum);
   }
 
+  /** Series without a single value are left out. */
   finish(): IntervalSeries[] {
     this.gap();
     this.close10min();
@@ -78,7 +79,7 @@ export class IntervalBank {
         series.push(twoHours(s, (this.columns[i] as BankColumn).rule));
       }
     }
-    return series;
+    return series.filter((s) => s.values.length > 0);
   }
 
   private addTo3s(window: BasicWindow, values: Float64Array): void {

@@ -148,7 +148,7 @@ function asEnergy(series: IntervalSeries): IntervalSeries {
   return { ...rest, values: series.values.map((p, i) => p * hours * (series.coverage[i] as number)) };
 }
 
-/** NaN-free quotients of two series that have equal intervals; 0 over 0, no load at all, leaves the interval out. */
+/** Quotients of series that have equal intervals; 0 over 0, no load at all, has no value and no coverage. */
 function quotients(
   all: readonly IntervalSeries[],
   quantity: Quantity,
