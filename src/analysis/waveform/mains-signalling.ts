@@ -15,8 +15,8 @@ const ON_LINE = 0.1;
 
 /**
  * Mains signalling voltages at the frequencies asked for, in % of Udin (IEC 61000-4-30, 5.10, from memory): the nearest
- * spectral line, or the root of the squares of the four nearest where the carrier falls between lines; of the four,
- * lines of harmonics are left out. Aggregated over 150/180 cycles, the 3 s of EN 50160.
+ * spectral line, or the root of the squares of the four nearest where the carrier falls between lines; of these, the
+ * outer two are left out where they are the line of a harmonic. Aggregated over 150/180 cycles, the 3 s of EN 50160.
  */
 export const mainsSignalling: Phenomenon = {
   id: "mains-signalling",
@@ -90,6 +90,9 @@ function carrierSquare(squares: Float64Array, place: number, spacing: number): n
   if (Math.abs(place - nearest) <= ON_LINE) return squares[nearest] ?? Number.NaN;
   const below = Math.floor(place);
   let sum = 0;
-  for (let k = below - 1; k <= below + 2; k++) if (k % spacing !== 0) sum += squares[k] ?? Number.NaN;
+  for (let k = below - 1; k <= below + 2; k++) {
+    const isOuter = k < below || k > below + 1;
+    if (!(isOuter && k % spacing === 0)) sum += squares[k] ?? Number.NaN;
+  }
   return sum;
 }
