@@ -38,13 +38,7 @@ export interface IntervalSeries extends SeriesKey {
   readonly resolution?: number;
 }
 
-export type EventKind =
-  | "dip"
-  | "swell"
-  | "interruption"
-  | "rapid-voltage-change"
-  | "transient"
-  | "inrush-current";
+export type EventKind = "dip" | "swell" | "interruption" | "rapid-voltage-change" | "transient" | "inrush-current";
 
 /** What is measured of an event as a whole, and again of each of its phases. */
 export interface EventMeasure {
