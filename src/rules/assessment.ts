@@ -82,6 +82,19 @@ const stated = z.strictObject({
   reason: z.string().optional(),
 });
 
+const cutOff = z.enum(["recording", "gap"]);
+
+/** See EventMeasure in recording/measurements.ts. */
+const eventMeasure = {
+  start: time,
+  durationS: z.number(),
+  extreme: z.number(),
+  reference: z.number().optional(),
+  percent: z.number().optional(),
+  steadyChange: z.number().optional(),
+  peak: z.number().optional(),
+};
+
 export const assessmentSchema = z.strictObject({
   schema: z.literal(RESULT_SCHEMA_VERSION),
   tool: z.strictObject({ name: z.string(), version: z.string() }),
@@ -162,12 +175,19 @@ export const assessmentSchema = z.strictObject({
   weeks: z.array(weekSchema),
   events: z.array(
     z.strictObject({
-      kind: z.enum(["dip", "swell", "interruption", "rapid-voltage-change"]),
+      kind: z.enum(["dip", "swell", "interruption", "rapid-voltage-change", "transient", "inrush-current"]),
       phases: z.array(phase),
-      start: time,
-      durationS: z.number(),
-      extreme: z.number(),
+      ...eventMeasure,
       unit: z.string(),
+      /** Each of `phases` by itself; `crossings`: how often it crossed the threshold. */
+      perPhase: z.array(z.strictObject({ phase, ...eventMeasure, crossings: count })).optional(),
+      /** A dip during which all phases were interrupted. */
+      interrupted: z.literal(true).optional(),
+      /** false: the samples begin or end during the event, which lasted `durationS` or longer. */
+      complete: z.boolean().optional(),
+      cutOff: z.strictObject({ start: cutOff.optional(), end: cutOff.optional() }).optional(),
+      /** short: up to 3 min; long: more. Absent where an interruption was cut off before. */
+      interruption: z.enum(["short", "long"]).optional(),
       row: z.string().optional(),
       column: z.string().optional(),
     }),
