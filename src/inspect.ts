@@ -59,7 +59,13 @@ export async function inspect(
   const wanted = ruleSet.requirements.map((r) => ({ quantity: r.quantity, interval: requirementInterval(r) }));
   const measurements =
     setup === undefined
-      ? { ...measureLogged(recording, wanted), start: recording.start, end: recording.end, events: [] }
+      ? {
+          ...measureLogged(recording, wanted),
+          start: recording.start,
+          end: recording.end,
+          events: [],
+          eventsSought: false,
+        }
       : await measure(recording, measuringPoint(setup), wanted);
   const plan = setup && planTests(ruleSet, measurements, setup);
   return {

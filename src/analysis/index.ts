@@ -38,6 +38,7 @@ export async function measure(
     end: recording.end,
     series: [...logged.series, ...sampled.series],
     events: sampled.events,
+    eventsSought: recording.waveforms.length > 0,
     unavailable: [...logged.unavailable, ...sampled.unavailable],
     remarks,
   };

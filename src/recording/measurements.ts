@@ -11,7 +11,10 @@ export interface Measurements {
   readonly start: Instant;
   readonly end: Instant;
   readonly series: readonly IntervalSeries[];
+  /** Dips, swells, interruptions and rapid voltage changes; in time order. */
   readonly events: readonly VoltageEvent[];
+  /** Whether the recording could show events: an empty list says that there were none only where it could. */
+  readonly eventsSought: boolean;
   /** What could not be derived and why, in plain words, for "not assessed". */
   readonly unavailable: readonly Unavailable[];
   /** What was derived and how, in plain words ("u2 from three phase-to-phase voltages"). */

@@ -31,6 +31,8 @@ export const rowSchema = z.strictObject({
   quantity,
   phase,
   order: z.int().optional(),
+  /** Carrier frequency of mains signalling. */
+  hertz: z.number().optional(),
   unit: z.string(),
   /** In `unit`: percentages of the declared voltage are already volts. */
   limit: z.strictObject({ min: z.number().optional(), max: z.number().optional() }),
@@ -155,6 +157,15 @@ export const assessmentSchema = z.strictObject({
         source: z.string(),
         confirmed: z.boolean(),
         note: z.string().optional(),
+        /** The cells that events are counted in: rows in % of the reference, columns in s (see rules/). */
+        table: z
+          .strictObject({
+            kind: z.literal("event-table"),
+            event: z.enum(["dip", "swell"]),
+            rows: z.array(z.strictObject({ id: z.string(), from: z.number().nullable(), to: z.number().nullable() })),
+            columns: z.array(z.strictObject({ id: z.string(), from: z.number(), to: z.number() })),
+          })
+          .optional(),
         /** Limits by harmonic order that are not confirmed although the requirement is, or the reverse. */
         orders: z
           .array(
@@ -197,6 +208,7 @@ export const assessmentSchema = z.strictObject({
       quantity,
       phase,
       order: z.int().optional(),
+      hertz: z.number().optional(),
       unit: z.string(),
       /** "10min", "2h", "10s", "3s"; "10/12-cycle" and "half-cycle" where the recording is short. */
       interval: z.string(),

@@ -5,6 +5,7 @@ import type { Recording } from "../recording/recording.js";
 import type { Setup } from "../recording/setup.js";
 import { isoUtc, MINUTE } from "../recording/time.js";
 import { type Assessment, RESULT_SCHEMA_VERSION } from "./assessment.js";
+import { listEvents } from "./event-table.js";
 import type { RuleSet } from "./rule-set.js";
 import { summarise } from "./summary.js";
 import { planTests, supplyPhases } from "./tests.js";
@@ -54,7 +55,7 @@ export function judge({ tool, ruleSet, recording, measurements, findings, setup 
     verdict: siteVerdict(weeks),
     notAssessed,
     weeks,
-    events: [],
+    events: listEvents(measurements.events, ruleSet),
     summary: summarise(measurements),
   };
 }
@@ -106,6 +107,7 @@ function describe(ruleSet: RuleSet): Assessment["ruleSet"] {
       source: r.source,
       confirmed: r.confirmed,
       ...(r.note !== undefined && { note: r.note }),
+      ...(r.criterion.kind === "event-table" && { table: { ...r.criterion } }),
       ...(r.criterion.kind === "share-within-by-order" && {
         orders: Object.entries(r.criterion.orders).map(([order, o]) => ({
           order: Number(order),

@@ -31,14 +31,19 @@ export function decideWindow(
 }
 
 /**
- * One requirement on one phase in [start, end). A daily requirement is judged day by day and the worst day is the row.
+ * One requirement on one phase in [start, end). A daily requirement is judged day by day, as
+ * far as the series goes, and the worst day is the row.
  * A yearly one cannot be met in less than a year: it is for information unless the count already breaks the year.
  * A finding that blocks the quantity makes the row undecided.
  */
 export function judgeRow(test: CountedTest, start: Instant, end: Instant, findings: readonly Finding[]): Row {
   if (test.requirement.period === "day" && end - start > DAY) {
     const days: Row[] = [];
-    for (let day = start; day + DAY <= end; day += DAY) days.push(judgeRow(test, day, day + DAY, findings));
+    const { starts } = test.counts;
+    const recorded = starts[starts.length - 1] as number;
+    for (let day = start; day === start || (day <= recorded && day + DAY <= end); day += DAY) {
+      days.push(judgeRow(test, day, day + DAY, findings));
+    }
     return days.reduce((worst, row) => (isWorse(row, worst) ? row : worst));
   }
   const { requirement, series, share, limit } = test;
@@ -57,6 +62,7 @@ export function judgeRow(test: CountedTest, start: Instant, end: Instant, findin
     quantity: requirement.quantity,
     phase: test.phase,
     ...(test.order !== undefined && { order: test.order }),
+    ...(test.hertz !== undefined && { hertz: test.hertz }),
     unit: QUANTITIES[requirement.quantity].unit,
     limit,
     intervalS: series.interval / SECOND,

@@ -15,6 +15,7 @@ export function summarise(measurements: Measurements): Assessment["summary"] {
         quantity: series.quantity,
         phase: series.phase,
         ...(series.order !== undefined && { order: series.order }),
+        ...(series.hertz !== undefined && { hertz: series.hertz }),
         unit: series.unit,
         interval: intervalName(series.interval),
         intervalS: series.interval / SECOND,

@@ -11,6 +11,8 @@ export interface Test {
   readonly requirement: Requirement;
   readonly phase: Phase;
   readonly order?: number;
+  /** Carrier frequency of mains signalling. */
+  readonly hertz?: number;
   readonly share: number;
   readonly limit: { readonly min?: number; readonly max?: number };
   readonly confirmed: boolean;
@@ -55,8 +57,14 @@ export function planTests(
   const notAssessed: NotAssessed[] = [];
   for (const requirement of ruleSet.requirements) {
     const { criterion } = requirement;
-    if (criterion.kind === "event-table" || criterion.kind === "indication" || criterion.kind === "share-below-curve") {
-      notAssessed.push({ requirement: requirement.id, reason: noData(requirement, criterion) });
+    if (criterion.kind === "event-table" || criterion.kind === "indication") {
+      if (!measurements.eventsSought) notAssessed.push({ requirement: requirement.id, reason: noEvents(criterion) });
+      continue;
+    }
+    if (criterion.kind === "share-below-curve") {
+      const carriers = signallingTests(requirement, criterion, measurements, setup);
+      tests.push(...carriers);
+      if (carriers.length === 0) notAssessed.push({ requirement: requirement.id, reason: notLogged(requirement) });
       continue;
     }
     const phases = phasesOf(requirement, measurements, setup);
@@ -144,15 +152,46 @@ function findSeries({ series }: Measurements, requirement: Requirement, phase: P
   );
 }
 
-function noData(requirement: Requirement, criterion: Criterion): Reason {
-  const { name } = QUANTITIES[requirement.quantity];
-  if (criterion.kind === "share-below-curve") {
-    return {
-      id: "not-logged",
-      sentence: `The log holds no values of the ${name}.`,
-      values: { quantity: requirement.quantity },
-    };
+/** One test for each carrier and phase; a carrier whose frequency is not known has no limit and no test. */
+function signallingTests(
+  requirement: Requirement,
+  { share, points }: Criterion & { kind: "share-below-curve" },
+  { series }: Measurements,
+  setup: Setup,
+): Test[] {
+  const phases = supplyPhases(setup.connection.value);
+  const interval = requirementInterval(requirement);
+  return series.flatMap((s) => {
+    if (s.quantity !== "mains-signalling" || s.interval !== interval || !phases.includes(s.phase)) return [];
+    const max = s.hertz === undefined ? undefined : levelAt(points, s.hertz);
+    if (s.hertz === undefined || max === undefined) return [];
+    const { phase, hertz } = s;
+    return [{ requirement, phase, hertz, share, limit: { max }, confirmed: requirement.confirmed, series: s }];
+  });
+}
+
+/** The level of a curve at a frequency, on straight lines between its points on log–log axes; none beyond its ends. */
+export function levelAt(points: readonly (readonly [number, number])[], hertz: number): number | undefined {
+  for (let i = 1; i < points.length; i++) {
+    const [f0, u0] = points[i - 1] as readonly [number, number];
+    const [f1, u1] = points[i] as readonly [number, number];
+    if (hertz < f0 || hertz > f1) continue;
+    if (u0 === u1) return u0;
+    return u0 * (u1 / u0) ** (Math.log(hertz / f0) / Math.log(f1 / f0));
   }
+  return undefined;
+}
+
+function notLogged(requirement: Requirement): Reason {
+  const { name } = QUANTITIES[requirement.quantity];
+  return {
+    id: "not-logged",
+    sentence: `The log holds no values of the ${name}.`,
+    values: { quantity: requirement.quantity },
+  };
+}
+
+function noEvents(criterion: Criterion & { kind: "event-table" | "indication" }): Reason {
   const what = criterion.kind === "event-table" ? `${criterion.event}s` : "rapid voltage changes";
   return {
     id: "no-events",
@@ -167,7 +206,6 @@ function missingReason(
   tests: readonly Test[],
   why: string | undefined,
 ): Reason {
-  const { name } = QUANTITIES[requirement.quantity];
   if (tests.some((t) => t.requirement === requirement)) {
     return {
       id: "partly-logged",
@@ -175,9 +213,6 @@ function missingReason(
       values: { missing: missing.join(", ") },
     };
   }
-  return {
-    id: why === undefined ? "not-logged" : "not-derivable",
-    sentence: why ?? `The log holds no values of the ${name}.`,
-    values: { quantity: requirement.quantity },
-  };
+  if (why === undefined) return notLogged(requirement);
+  return { id: "not-derivable", sentence: why, values: { quantity: requirement.quantity } };
 }

@@ -159,7 +159,13 @@ export const isBetweenPhases = ({ quantity, phase }: LoggedSeries) =>
 export function inputOf(recording: Recording, setup: Partial<Setup> = {}): CheckInput {
   return {
     recording,
-    measurements: { ...measureLogged(recording), start: recording.start, end: recording.end, events: [] },
+    measurements: {
+      ...measureLogged(recording),
+      start: recording.start,
+      end: recording.end,
+      events: [],
+      eventsSought: false,
+    },
     setup: { ...SETUP, ...setup },
   };
 }

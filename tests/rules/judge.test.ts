@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Finding } from "../../src/recording/finding.js";
+import type { VoltageEvent } from "../../src/recording/measurements.js";
 import { DAY, HOUR, isoUtc, SECOND, WEEK, YEAR } from "../../src/recording/time.js";
 import { assessmentSchema } from "../../src/rules/assessment.js";
 import type { Requirement } from "../../src/rules/rule-set.js";
@@ -278,6 +279,71 @@ describe("flags, findings and data that are not there", () => {
       verdict: "does-not-conform",
       worst: { at: isoUtc(START + 2 * DAY) },
     });
+  });
+});
+
+describe("what only waveforms show", () => {
+  const table: Requirement = {
+    ...VOLTAGE_95,
+    id: "dips",
+    binding: false,
+    interval: "half-cycle",
+    period: "year",
+    criterion: {
+      kind: "event-table",
+      event: "dip",
+      rows: [{ id: "A", from: 90, to: 80 }],
+      columns: [{ id: "1", from: 0.01, to: 0.2 }],
+    },
+  };
+  const dip: VoltageEvent = {
+    kind: "dip",
+    origin: "computed",
+    phases: ["L1"],
+    start: START,
+    durationS: 0.1,
+    extreme: 195.5,
+    percent: 85,
+    unit: "V",
+  };
+
+  it("lists events with their cell, and says that interval values alone show none", () => {
+    const seen = judgeSeries([voltage(week({}))], ruleSet(VOLTAGE_95, table), { events: [dip] });
+    expect(seen.events).toMatchObject([{ kind: "dip", row: "A", column: "1", start: isoUtc(START) }]);
+    expect(seen.notAssessed).toEqual([]);
+    expect(seen.ruleSet.requirements[1]?.table?.rows).toEqual([{ id: "A", from: 90, to: 80 }]);
+    const blind = judgeSeries([voltage(week({}))], ruleSet(VOLTAGE_95, table));
+    expect(blind.notAssessed).toMatchObject([{ requirement: "dips", reason: { id: "no-events" } }]);
+  });
+
+  it("judges a signalling voltage day by day under its curve, log–log between the points", () => {
+    const rule: Requirement = {
+      ...VOLTAGE_95,
+      id: "signalling",
+      quantity: "mains-signalling",
+      interval: "3s",
+      period: "day",
+      criterion: {
+        kind: "share-below-curve",
+        share: 0.99,
+        points: [
+          [100, 9],
+          [500, 9],
+          [1000, 5],
+        ],
+      },
+    };
+    const at = (hertz: number, k: number) => {
+      const values = Array.from({ length: 28_800 }, (_, i) => (i < k ? 9.1 : 2));
+      const series = { ...intervals("mains-signalling", "L1", values, { interval: 3 * SECOND }), hertz };
+      return judgeSeries([series], ruleSet(rule));
+    };
+    expect(first(at(175, 288))).toMatchObject({ hertz: 175, limit: { max: 9 }, n: 28_800, outside: 288, allowed: 288 });
+    const bad = at(175, 289).weeks[0];
+    expect(bad?.requirements[0]?.outside).toBe(289);
+    // Halfway between 500 and 1000 Hz on a logarithmic axis lies 707.1 Hz, and halfway between 9 and 5 % lies √45 %.
+    expect(first(at(500 * Math.SQRT2, 0))?.limit.max).toBeCloseTo(Math.sqrt(45), 10);
+    expect(at(2000, 0).notAssessed).toMatchObject([{ requirement: "signalling" }]);
   });
 });
 

@@ -1,5 +1,5 @@
 import type { Finding } from "../../src/recording/finding.js";
-import type { IntervalSeries, Measurements } from "../../src/recording/measurements.js";
+import type { IntervalSeries, Measurements, VoltageEvent } from "../../src/recording/measurements.js";
 import type { Recording } from "../../src/recording/recording.js";
 import type { Setup } from "../../src/recording/setup.js";
 import { MINUTE } from "../../src/recording/time.js";
@@ -60,11 +60,19 @@ export function setup(declaredVoltage = 230, connection: Setup["connection"]["va
 export function judgeSeries(
   series: readonly IntervalSeries[],
   rules: RuleSet,
-  options: { setup?: Setup; findings?: readonly Finding[] } = {},
+  options: { setup?: Setup; findings?: readonly Finding[]; events?: readonly VoltageEvent[] } = {},
 ): Assessment {
   const start = Math.min(...series.map((s) => s.starts[0] as number));
   const end = Math.max(...series.map((s) => (s.starts[s.starts.length - 1] as number) + s.interval));
-  const measurements: Measurements = { start, end, series, events: [], unavailable: [], remarks: [] };
+  const measurements: Measurements = {
+    start,
+    end,
+    series,
+    events: options.events ?? [],
+    eventsSought: options.events !== undefined,
+    unavailable: [],
+    remarks: [],
+  };
   const recording: Recording = {
     kind: "logged-series",
     waveforms: [],
