@@ -1,4 +1,3 @@
-import { constants, gunzipSync } from "node:zlib";
 import { LogError, UsageError } from "../../errors.js";
 import type { LogFile, Progress } from "../../recording/log-file.js";
 import type { Ledger, Recording } from "../../recording/recording.js";
@@ -9,7 +8,7 @@ import { UnclearDecimalMark } from "./decimal-mark.js";
 import { byKey, joinColumns } from "./join.js";
 import { type PlacedTable, placeStamps } from "./place-stamps.js";
 import { readTable, type Table } from "./read-table.js";
-import { isGzip, utf16Kind } from "./text-source.js";
+import { textOf } from "./text-source.js";
 import { type AxisGroup, timeAxes } from "./time-axis.js";
 
 /** Tables as text: one row per interval, one column per value, however delimited; also compressed with gzip. */
@@ -18,27 +17,9 @@ export const csvFormat: LogFormat = {
   title: "delimited text (CSV)",
   source: "common practice, no source",
   extensions: [".csv", ".txt", ".tsv", ".gz"],
-  recognises,
+  recognises: (head) => textOf(head) !== undefined,
   open,
 };
-
-/** Text, perhaps compressed: hardly any control characters. */
-function recognises(head: Uint8Array): boolean {
-  let text = head;
-  if (isGzip(head)) {
-    try {
-      const options = { finishFlush: constants.Z_SYNC_FLUSH, maxOutputLength: 8 * 1024 * 1024 };
-      text = gunzipSync(head.subarray(0, 4096), options);
-    } catch {
-      return false;
-    }
-  }
-  const kind = utf16Kind(text);
-  if (kind !== undefined) text = new TextEncoder().encode(new TextDecoder(kind).decode(text));
-  let control = 0;
-  for (const byte of text) if (byte < 32 && (byte < 9 || byte > 13)) control++;
-  return text.length > 0 && control <= text.length / 20;
-}
 
 /**
  * Reads the files of one recording, joins them and accounts for every row.

@@ -63,7 +63,11 @@ function lines(head: ClassifiedHead, end: number): string[] {
 /** A row that names columns is about as wide as the data; "Site: …" above them is not. */
 function isNames(texts: readonly string[], columns: number): boolean {
   const filled = texts.filter((text) => text !== "").length;
-  return texts.length >= 2 && filled >= 1 && (texts.length >= columns || filled >= Math.max(2, columns / 2));
+  return (
+    texts.length >= Math.min(2, columns) &&
+    filled >= 1 &&
+    (texts.length >= columns || filled >= Math.max(2, columns / 2))
+  );
 }
 
 function isUnits(texts: readonly string[], stamps: readonly number[]): boolean {

@@ -7,16 +7,17 @@ import type { ColumnText } from "./recognise-columns.js";
 import { cellText, classify, type HeadRecord, headRecords, width } from "./records.js";
 import {
   type ClassifiedHead,
-  type FoundStamps,
+  type Found,
   findNumericStamps,
   findTextStamps,
+  type HeaderOf,
   labelIn,
   labelInPreamble,
   type StampColumns,
 } from "./stamp-columns.js";
 
 /** How a log is written, found out from its first part. Column indexes are 0-based. */
-export interface Layout {
+export interface Layout<Stamps = StampColumns> {
   readonly delimiter: number;
   /** Undefined: no number with a mark stands in the head, so none is expected. */
   readonly decimal: DecimalMark | undefined;
@@ -24,7 +25,7 @@ export interface Layout {
   readonly columns: number;
   readonly leastColumns: number;
   readonly texts: readonly ColumnText[];
-  readonly stamps: StampColumns;
+  readonly stamps: Stamps;
   /** Columns that hold times but are not used. */
   readonly otherTimes: readonly number[];
   readonly label: "start" | "end" | undefined;
@@ -46,6 +47,8 @@ export interface LastCell {
 }
 
 const DELIMITERS = [";", "\t", "|", ","].map((d) => d.charCodeAt(0));
+/** A byte that stands in no text: each line is one cell. */
+const NO_DELIMITER = 0;
 const COMMA = 44;
 const CELL_LIMIT = 40_000;
 const SAMPLES = 200;
@@ -58,23 +61,56 @@ const ENOUGH_ROWS = 20;
  * @throws LogError if there is no table with stamps, or if the decimal mark cannot be told.
  */
 export function findLayout(file: string, bytes: Uint8Array, complete: boolean, setup: GivenSetup): Layout {
-  const candidates = DELIMITERS.map((delimiter) => candidate(bytes, delimiter, complete));
-  const best = candidates.reduce((a, b) => (b.score > a.score ? b : a));
-  if (best.found === undefined) throw noTable(file, candidates);
-  const { head, found, delimiter } = best;
-  const { records } = head;
+  const candidates = DELIMITERS.map((delimiter) => candidate(bytes, delimiter, complete, findStamps));
+  const best = bestOf(candidates);
+  if (best === undefined) throw noTable(file, candidates);
+  const stamped = stampIndexes(best.found.stamps);
+  return layoutOf(file, best, stamped, stamped, setup.decimalMark);
+}
 
+function findStamps(head: ClassifiedHead, header: HeaderOf): Found<StampColumns> | undefined {
+  return findTextStamps(head, header) ?? findNumericStamps(head, header);
+}
+
+/** Looks for the times of a table; `header` gives the texts above a column. Undefined if it is no table. */
+export type TimeFinder<Stamps> = (head: ClassifiedHead, header: HeaderOf) => Found<Stamps> | undefined;
+
+/**
+ * The table that most rows and cells speak for, whatever delimits its cells; undefined if there is none.
+ * @param bytes the first part of the text; `complete`: it is all of it.
+ */
+export function findTable<Stamps>(
+  bytes: Uint8Array,
+  complete: boolean,
+  find: TimeFinder<Stamps>,
+): FoundTable<Stamps> | undefined {
+  return bestOf([...DELIMITERS, NO_DELIMITER].map((delimiter) => candidate(bytes, delimiter, complete, find)));
+}
+
+/**
+ * How a table is written.
+ * @param timeColumns those that its times stand in.
+ * @param unmarked those whose numbers say nothing about the decimal mark.
+ * @throws UnclearDecimalMark if the decimal mark can be told neither from the numbers nor from `decimalMark`.
+ */
+export function layoutOf<Stamps>(
+  file: string,
+  { head, found, delimiter }: FoundTable<Stamps>,
+  timeColumns: readonly number[],
+  unmarked: readonly number[],
+  decimalMark: DecimalMark | undefined,
+): Layout<Stamps> {
+  const { records, bytes } = head;
   const columnsOfRows = mostFrequent(found.rows.map((r) => width(records[r] as HeadRecord)));
-  const first = firstRow(head, found, columnsOfRows);
-  const stamped = stampIndexes(found.stamps);
-  const header = readHeader(head, first, columnsOfRows, stamped);
-  const columns = Math.max(header.names.length, ...stamped.map((c) => c + 1));
+  const first = firstRow(head, found.rows, columnsOfRows, timeColumns[0]);
+  const header = readHeader(head, first, columnsOfRows, timeColumns);
+  const columns = Math.max(header.names.length, ...timeColumns.map((c) => c + 1));
   const rows = found.rows.filter((r) => r >= first);
   const dataRecord = records[first] as HeadRecord;
   const titles = header.names.map((name, c) => `${name} ${header.units[c] ?? ""}`);
-  const numbers = numbersIn(head, rows, stamped);
-  const decimal = setup.decimalMark ?? findDecimalMark(file, numbers, titles, delimiter === COMMA);
-  const timeHeader = stamped.map((c) => header.names[c] ?? "").join(" ");
+  const numbers = numbersIn(head, rows, unmarked);
+  const decimal = decimalMark ?? findDecimalMark(file, numbers, titles, delimiter === COMMA);
+  const timeHeader = timeColumns.map((c) => header.names[c] ?? "").join(" ");
   const filled = (c: number) => (header.names[c] ?? "") !== "" || rows.some((r) => filledAt(records[r], c));
   let leastColumns = columns;
   while (leastColumns > 1 && !filled(leastColumns - 1)) leastColumns--;
@@ -88,7 +124,7 @@ export function findLayout(file: string, bytes: Uint8Array, complete: boolean, s
     stamps: found.stamps,
     otherTimes: found.others,
     label: labelIn(timeHeader) ?? header.preamble.map(labelInPreamble).find((label) => label !== undefined),
-    zone: zoneIn(`${timeHeader} ${stamped.map((c) => header.units[c] ?? "").join(" ")}`),
+    zone: zoneIn(`${timeHeader} ${timeColumns.map((c) => header.units[c] ?? "").join(" ")}`),
     dataOffset: dataRecord.from,
     dataLine: dataRecord.line,
     header,
@@ -104,25 +140,41 @@ export function stampIndexes(stamps: StampColumns): number[] {
   return stamps.kind === "number" ? [stamps.column] : [stamps.date, stamps.time];
 }
 
-interface Candidate {
+export interface FoundTable<Stamps> {
   readonly delimiter: number;
   readonly head: ClassifiedHead;
-  readonly found: FoundStamps | undefined;
+  readonly found: Found<Stamps>;
+}
+
+interface Candidate<Stamps> {
+  readonly delimiter: number;
+  readonly head: ClassifiedHead;
+  readonly found: Found<Stamps> | undefined;
   /** Rows with a stamp, each counted by the share of its cells that are stamps, numbers or missing. */
   readonly score: number;
 }
 
-function candidate(bytes: Uint8Array, delimiter: number, complete: boolean): Candidate {
+function bestOf<Stamps>(candidates: readonly Candidate<Stamps>[]): FoundTable<Stamps> | undefined {
+  const { delimiter, head, found } = candidates.reduce((a, b) => (b.score > a.score ? b : a));
+  return found === undefined ? undefined : { delimiter, head, found };
+}
+
+function candidate<Stamps>(
+  bytes: Uint8Array,
+  delimiter: number,
+  complete: boolean,
+  find: TimeFinder<Stamps>,
+): Candidate<Stamps> {
   const records = headRecords(bytes, delimiter, complete, CELL_LIMIT);
+  const divided = (record: HeadRecord) => width(record) > 1 || delimiter === NO_DELIMITER;
   const classes = records.map((record) =>
-    Array.from({ length: width(record) }, (_, c) => (width(record) > 1 ? classify(bytes, record, c) : "text")),
+    Array.from({ length: width(record) }, (_, c) => (divided(record) ? classify(bytes, record, c) : "text")),
   );
   const head = { bytes, records, classes };
-  const name = (column: number, rows: readonly number[]) => {
+  const found = find(head, (column, rows) => {
     const above = records.slice(0, rows[0]).slice(-3);
     return above.map((record) => (width(record) > column ? cellText(bytes, record, column) : "")).join(" ");
-  };
-  const found = findTextStamps(head, name) ?? findNumericStamps(head, name);
+  });
   let score = 0;
   for (const r of found?.rows ?? []) {
     const own = classes[r] as readonly string[];
@@ -135,12 +187,15 @@ function candidate(bytes: Uint8Array, delimiter: number, complete: boolean): Can
  * The first row of data: the first with a stamp and the usual width, or rows right above it that are full of numbers
  * and whose stamp is damaged (reading them will say so).
  */
-function firstRow(head: ClassifiedHead, found: FoundStamps, columns: number): number {
-  const { records, classes, bytes } = head;
+function firstRow(
+  { records, classes, bytes }: ClassifiedHead,
+  rows: readonly number[],
+  columns: number,
+  stamp: number | undefined,
+): number {
   const usual = (r: number) => Math.abs(width(records[r] as HeadRecord) - columns) <= 1;
-  let first = found.rows.find(usual) ?? (found.rows[0] as number);
-  const [stamp] = stampIndexes(found.stamps) as [number];
-  for (; first > 0; first--) {
+  let first = rows.find(usual) ?? (rows[0] as number);
+  for (; first > 0 && stamp !== undefined; first--) {
     const above = classes[first - 1] as readonly string[];
     const numbers = above.filter((c, i) => c === "number" && i !== stamp).length;
     const digits = cellText(bytes, records[first - 1] as HeadRecord, stamp).replace(/\D/g, "").length;
@@ -172,12 +227,12 @@ function cellParts(text: string, decimal: DecimalMark | undefined): { whole: num
 function* numbersIn(
   head: ClassifiedHead,
   rows: readonly number[],
-  stamped: readonly number[],
+  unmarked: readonly number[],
 ): Generator<readonly [string, number]> {
   for (const r of rows) {
     const classes = head.classes[r] as readonly string[];
     for (let c = 0; c < classes.length; c++) {
-      if (classes[c] !== "number" || stamped.includes(c)) continue;
+      if (classes[c] !== "number" || unmarked.includes(c)) continue;
       yield [cellText(head.bytes, head.records[r] as HeadRecord, c), c];
     }
   }
@@ -224,7 +279,7 @@ function mostFrequent(numbers: readonly number[]): number {
   return [...counts].reduce((a, b) => (b[1] > a[1] ? b : a))[0];
 }
 
-function noTable(file: string, candidates: readonly Candidate[]): LogError {
+function noTable(file: string, candidates: readonly Candidate<unknown>[]): LogError {
   const widest = candidates.reduce((a, b) => (cells(b) > cells(a) ? b : a)).head;
   const last = widest.records.at(-1);
   if (last === undefined) return new LogError(file, undefined, "holds no text: is it the right file?");
@@ -239,6 +294,6 @@ function noTable(file: string, candidates: readonly Candidate[]): LogError {
   );
 }
 
-function cells(candidate: Candidate): number {
+function cells(candidate: Candidate<unknown>): number {
   return candidate.head.classes.reduce((sum, own) => sum + (own.length > 1 ? own.length : 0), 0);
 }

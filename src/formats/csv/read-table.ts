@@ -10,7 +10,7 @@ import { DATE, DATE_AND_TIME, FLAG, NUMBER, NUMERIC_STAMP, type RowForm, SKIP, T
 import { headerTexts, RowLoop } from "./row-loop.js";
 import { RowReader } from "./row-reader.js";
 import { numberColumn, RowStore } from "./row-store.js";
-import { openText, type TextSource } from "./text-source.js";
+import { openText, readHead, type TextSource } from "./text-source.js";
 
 /** One file as read: values in SI units, stamps still as written. */
 export interface Table {
@@ -34,7 +34,6 @@ export function columnsKey({ columns }: Table): string {
     .join("\n");
 }
 
-const HEAD = 256 * 1024;
 const MOST_ROWS_AT_FIRST = 1_000_000;
 
 /**
@@ -56,9 +55,9 @@ export async function readTable(
 }
 
 async function readFrom(source: TextSource, file: LogFile, setup: GivenSetup, oneOfSeveral: boolean): Promise<Table> {
-  const { bytes, length, complete } = await readHead(source);
-  const head = bytes.subarray(0, length);
-  const layout = findLayout(file.name, head, complete, setup);
+  const start = await readHead(source);
+  const head = start.bytes.subarray(0, start.length);
+  const layout = findLayout(file.name, head, start.complete, setup);
   const given = layout.texts.filter(({ position }) => !isTime(layout, position));
   const recognised = recogniseColumns(file.name, given, oneOfSeveral ? setupFor(given, setup) : setup);
   if (recognised.every(({ meaning }) => meaning === undefined)) {
@@ -72,7 +71,7 @@ async function readFrom(source: TextSource, file: LogFile, setup: GivenSetup, on
   const store = new RowStore(columns.length, capacity);
   const reader = new RowReader(form, store, layout.dataLine);
   const rows = new RowLoop(reader, store, form, layout, headerTexts(head, layout));
-  await rows.run(source, bytes, length, complete);
+  await rows.run(source, start);
   if (store.rows === 0) throw new LogError(file.name, `line ${layout.dataLine}`, "no complete row of values follows");
 
   return {
@@ -93,28 +92,6 @@ function setupFor(columns: readonly ColumnText[], setup: GivenSetup): GivenSetup
   const headers = new Set(columns.map(({ header }) => header.trim()));
   const entries = setup.columns?.filter(({ column }) => typeof column === "number" || headers.has(column.trim()));
   return entries === undefined ? setup : { ...setup, columns: entries };
-}
-
-/** Bytes until the head is long enough for the evidence; room for one more byte behind them. */
-async function readHead({ blocks }: TextSource): Promise<{ bytes: Uint8Array; length: number; complete: boolean }> {
-  const parts: Uint8Array[] = [];
-  let length = 0;
-  let complete = false;
-  while (length < HEAD && !complete) {
-    const { value, done } = await blocks.next();
-    complete = done === true;
-    if (done !== true) {
-      parts.push(value);
-      length += value.length;
-    }
-  }
-  const bytes = new Uint8Array(length + 1);
-  let at = 0;
-  for (const part of parts) {
-    bytes.set(part, at);
-    at += part.length;
-  }
-  return { bytes, length, complete };
 }
 
 /** What each column of a row is read as, and the recognised columns in the order in which they are stored. */

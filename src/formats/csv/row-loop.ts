@@ -4,7 +4,7 @@ import { CR, cellText, type HeadRecord, LF, lineEnds, splitRecord, width } from 
 import { type RowForm, SKIP } from "./row-form.js";
 import type { RowReader } from "./row-reader.js";
 import type { RowStore } from "./row-store.js";
-import type { TextSource } from "./text-source.js";
+import type { Head, TextSource } from "./text-source.js";
 
 const LONGEST_ROW = 4 * 1024 * 1024;
 
@@ -13,12 +13,18 @@ export class RowLoop {
   readonly #reader: RowReader;
   readonly #store: RowStore;
   readonly #form: RowForm;
-  readonly #layout: Layout;
+  readonly #layout: Layout<unknown>;
   readonly #headers: ReadonlySet<string>;
   #repeatedHeaders = 0;
   #cutOff: string | undefined;
 
-  constructor(reader: RowReader, store: RowStore, form: RowForm, layout: Layout, headers: ReadonlySet<string>) {
+  constructor(
+    reader: RowReader,
+    store: RowStore,
+    form: RowForm,
+    layout: Layout<unknown>,
+    headers: ReadonlySet<string>,
+  ) {
     this.#reader = reader;
     this.#store = store;
     this.#form = form;
@@ -26,11 +32,19 @@ export class RowLoop {
     this.#headers = headers;
   }
 
-  async run({ blocks }: TextSource, head: Uint8Array, headLength: number, headComplete: boolean): Promise<void> {
-    let [bytes, end, final] = [head, headLength, headComplete];
+  /** Reads all rows into the store. */
+  async run(source: TextSource, head: Head): Promise<void> {
+    const portions = this.portions(source, head);
+    for (let next = await portions.next(); next.done !== true; ) next = await portions.next();
+  }
+
+  /** Reads block after block of the text; behind each the store may be emptied. */
+  async *portions({ blocks }: TextSource, head: Head): AsyncGenerator<void> {
+    let { bytes, length: end, complete: final } = head;
     let at = this.#layout.dataOffset;
     for (;;) {
       at = this.#rows(bytes, at, end, final);
+      yield;
       if (final) return;
       const rest = end - at;
       if (rest > LONGEST_ROW) {
@@ -77,7 +91,7 @@ export class RowLoop {
       try {
         return this.#row(bytes, at, end, true);
       } catch (error) {
-        if (this.#store.rows === 0) throw error;
+        if (this.#store.isUnused) throw error;
       }
     }
     this.#cutOff = `line ${this.#reader.line}`;
@@ -137,7 +151,7 @@ function unendedFrom(bytes: Uint8Array, end: number): number {
 }
 
 /** The texts of the header's rows, to know them when a log repeats them. */
-export function headerTexts(head: Uint8Array, { header }: Layout): ReadonlySet<string> {
+export function headerTexts(head: Uint8Array, { header }: Layout<unknown>): ReadonlySet<string> {
   return new Set(header.records.map((record) => textsOf(head, record).join("\n")));
 }
 

@@ -52,6 +52,7 @@ export class RowStore {
   readonly values: Float64Array[];
   /** Per column the smallest exponent of a last digit. */
   readonly finest: Int16Array;
+  #taken = 0;
 
   constructor(columns: number, capacity: number) {
     this.capacity = capacity;
@@ -62,6 +63,17 @@ export class RowStore {
     this.flagged = new Uint8Array(capacity);
     this.values = Array.from({ length: columns }, () => new Float64Array(capacity));
     this.finest = new Int16Array(columns).fill(NONE);
+  }
+
+  /** No row has ever been stored. */
+  get isUnused(): boolean {
+    return this.#taken + this.rows === 0;
+  }
+
+  /** Forgets the rows once they have been used, so that the memory does not grow with the log. */
+  clear(): void {
+    this.#taken += this.rows;
+    this.rows = 0;
   }
 
   grow(): void {

@@ -20,6 +20,8 @@ export class StampCells {
   readonly #reader = new StampReader();
   readonly #row: RowForm;
   readonly #store: RowStore;
+  /** Rows carry dates, not only numbers. */
+  readonly #dated: boolean;
   #date = 0;
   #offset = NO_OFFSET;
   #dateForm = 0;
@@ -31,6 +33,7 @@ export class StampCells {
   constructor(row: RowForm, store: RowStore) {
     this.#row = row;
     this.#store = store;
+    this.#dated = row.kinds.includes(DATE_AND_TIME) || row.kinds.includes(DATE);
   }
 
   /** False if the cell holds no stamp of its kind. */
@@ -64,9 +67,9 @@ export class StampCells {
 
   /** Called when a row is complete. @throws LogError if its stamp is written otherwise than the ones before. */
   check(line: number): void {
-    const { dates, offsets, rows } = this.#store;
-    if (this.#row.numericStamp !== undefined) return;
-    if (rows === 0) this.form = this.#dateForm;
+    if (!this.#dated) return;
+    const { dates, offsets, rows, isUnused } = this.#store;
+    if (isUnused) this.form = this.#dateForm;
     let alike = this.#dateForm === this.form;
     if (!this.#hasTime) this.midnights++;
     else {

@@ -4,9 +4,12 @@ import { StampReader } from "./stamp-reader.js";
 
 /** Where the stamps of a log stand and what kind they are. Column indexes are 0-based. */
 export type StampColumns =
-  | { readonly kind: "text"; readonly dateTime: number }
-  | { readonly kind: "date and time"; readonly date: number; readonly time: number }
+  | TextStamps
   | { readonly kind: "number"; readonly column: number; readonly scale: NumericStamp };
+
+export type TextStamps =
+  | { readonly kind: "text"; readonly dateTime: number }
+  | { readonly kind: "date and time"; readonly date: number; readonly time: number };
 
 export type NumericStamp = "epoch-s" | "epoch-ms" | "serial-days";
 
@@ -17,8 +20,11 @@ export interface ClassifiedHead {
   readonly classes: readonly (readonly CellClass[])[];
 }
 
-export interface FoundStamps {
-  readonly stamps: StampColumns;
+/** Text above a column: that of up to three records above the first of `rows`. */
+export type HeaderOf = (column: number, rows: readonly number[]) => string;
+
+export interface Found<Stamps> {
+  readonly stamps: Stamps;
   /** Columns that hold times as well but are not used (the end beside the start of an interval). */
   readonly others: readonly number[];
   /** Indexes of the records that have a stamp there. */
@@ -54,7 +60,7 @@ export function labelInPreamble(line: string): "start" | "end" | undefined {
 }
 
 /** Finds the columns of text stamps; undefined if there are none. `header` gives the header text of a column. */
-export function findTextStamps(head: ClassifiedHead, header: (column: number, rows: readonly number[]) => string) {
+export function findTextStamps(head: ClassifiedHead, header: HeaderOf): Found<TextStamps> | undefined {
   const counts = { "date and time": countByColumn(head, "date and time"), time: countByColumn(head, "time") };
   const dates = countByColumn(head, "date");
   const choose = (columns: readonly number[], rows: readonly number[]) =>
@@ -70,19 +76,19 @@ export function findTextStamps(head: ClassifiedHead, header: (column: number, ro
     const rows = rowsWith(dayAlone, ["date and time", "date"]);
     const time = choose(timeColumns, rows);
     const others = [...both, ...dateColumns, ...timeColumns].filter((c) => c !== dayAlone && c !== time);
-    return { stamps: { kind: "date and time", date: dayAlone, time }, others, rows } satisfies FoundStamps;
+    return { stamps: { kind: "date and time", date: dayAlone, time }, others, rows };
   }
   if (both.length > 0 && Math.max(...counts["date and time"].values()) >= most(dates, counts.time)) {
     const rows = rowsWith(both[0] as number, ["date and time", "date"]);
     const dateTime = choose(both, rows);
     const others = [...both, ...dateColumns, ...timeColumns].filter((c) => c !== dateTime);
-    return { stamps: { kind: "text", dateTime }, others, rows } satisfies FoundStamps;
+    return { stamps: { kind: "text", dateTime }, others, rows };
   }
   if (dateColumns.length > 0 && timeColumns.length > 0) {
     const rows = rowsWith(dateColumns[0] as number, ["date", "date and time"]);
     const [date, time] = [choose(dateColumns, rows), choose(timeColumns, rows)];
     const others = [...dateColumns, ...timeColumns, ...both].filter((c) => c !== date && c !== time);
-    return { stamps: { kind: "date and time", date, time }, others, rows } satisfies FoundStamps;
+    return { stamps: { kind: "date and time", date, time }, others, rows };
   }
   return undefined;
 }
@@ -103,10 +109,7 @@ function isDayAlone({ bytes, records, classes }: ClassifiedHead, column: number)
 }
 
 /** Finds a column of seconds, milliseconds or spreadsheet days; it must be the first or be called a time. */
-export function findNumericStamps(
-  head: ClassifiedHead,
-  header: (column: number, rows: readonly number[]) => string,
-): FoundStamps | undefined {
+export function findNumericStamps(head: ClassifiedHead, header: HeaderOf): Found<StampColumns> | undefined {
   const numeric = head.records.flatMap((record, r) => {
     const classes = head.classes[r] as readonly CellClass[];
     const numbers = classes.filter((c) => c === "number").length;

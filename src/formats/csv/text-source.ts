@@ -1,5 +1,5 @@
 import { pipeline, Readable } from "node:stream";
-import { createGunzip } from "node:zlib";
+import { constants, createGunzip, gunzipSync } from "node:zlib";
 import { LogError } from "../../errors.js";
 import type { LogFile, Progress } from "../../recording/log-file.js";
 
@@ -13,6 +13,7 @@ export interface TextSource {
 const UTF_8 = new TextDecoder("utf-8", { fatal: true });
 const WINDOWS_1252 = new TextDecoder("windows-1252");
 const BLOCK = 512 * 1024;
+const HEAD = 256 * 1024;
 /** A compressed log may not grow beyond this: a log of a year of seconds stays below it, a decompression bomb does not. */
 const UNPACKED_LIMIT = 16 * 1024 ** 3;
 
@@ -29,6 +30,55 @@ export async function openText(file: LogFile, progress?: Progress): Promise<Text
     size = await unpackedSize(file);
   }
   return decode(bytes, size);
+}
+
+/** The first part of a text. */
+export interface Head {
+  /** Longer than `length` by at least one byte. */
+  readonly bytes: Uint8Array;
+  readonly length: number;
+  /** It is all of the text. */
+  readonly complete: boolean;
+}
+
+/** Takes blocks until they are enough to find out from them how a log is written. */
+export async function readHead({ blocks }: TextSource): Promise<Head> {
+  const parts: Uint8Array[] = [];
+  let length = 0;
+  let complete = false;
+  while (length < HEAD && !complete) {
+    const { value, done } = await blocks.next();
+    complete = done === true;
+    if (done !== true) {
+      parts.push(value);
+      length += value.length;
+    }
+  }
+  const bytes = new Uint8Array(length + 1);
+  let at = 0;
+  for (const part of parts) {
+    bytes.set(part, at);
+    at += part.length;
+  }
+  return { bytes, length, complete };
+}
+
+/** The text that a file begins with, in UTF-8 or a one-byte code page, by its first bytes; undefined if it is no text. */
+export function textOf(head: Uint8Array): Uint8Array | undefined {
+  let text = head;
+  if (isGzip(head)) {
+    try {
+      const options = { finishFlush: constants.Z_SYNC_FLUSH, maxOutputLength: 8 * 1024 * 1024 };
+      text = gunzipSync(head.subarray(0, 4096), options);
+    } catch {
+      return undefined;
+    }
+  }
+  const kind = utf16Kind(text);
+  if (kind !== undefined) text = new TextEncoder().encode(new TextDecoder(kind).decode(text));
+  let control = 0;
+  for (const byte of text) if (byte < 32 && (byte < 9 || byte > 13)) control++;
+  return text.length > 0 && control <= text.length / 20 ? text : undefined;
 }
 
 export function isGzip(head: Uint8Array): boolean {
