@@ -2,13 +2,14 @@ import type { Progress } from "../../recording/log-file.js";
 import type { ColumnReading } from "../../recording/recording.js";
 import type { ChannelSetup, GivenSetup } from "../../recording/setup.js";
 import type { TimeZone } from "../../recording/time-zone.js";
+import { leftOut, withoutDoubles } from "../waveform/doubles.js";
+import type { Part } from "../waveform/join.js";
 import { notAlternating } from "./alternation.js";
 import type { AnalogChannel } from "./channel-lines.js";
-import { leftOut, withoutDoubles } from "./doubles.js";
-import type { Part } from "./join.js";
 import { primarySide } from "./primary-side.js";
 import { type ChannelUse, recogniseChannels } from "./recognise-channels.js";
 import { type ComtradeRecord, firstInstant, type RecordStretch, stretchStart } from "./record.js";
+import { readRuns } from "./rows.js";
 
 /** Records with the same channels; at least one. */
 export type ChannelGroup = readonly [ComtradeRecord, ...ComtradeRecord[]];
@@ -53,17 +54,19 @@ export async function readGroup(
   for (const record of group) {
     const first = firstInstant(record.store.configuration, zone);
     const reading = used.map((use) => readingOf(use, record, setup));
+    const read = reading.map((r) => r.read);
+    const { file: name, stampLine } = record.store.configuration;
     remarks.push(...first.remarks, ...new Set(reading.flatMap(({ remark }) => remark ?? [])));
     for (const { stretch } of fast.filter((f) => f.record === record)) {
       if (used.length === 0) continue;
       parts.push({
-        store: record.store,
-        runs: stretch.runs,
+        file: name,
+        place: `line ${stampLine}`,
         start: stretchStart(first.at, stretch),
         length: stretch.length,
         samplesPerSecond: stretch.samplesPerSecond,
         channels: reading.map(({ channel }) => channel),
-        reading: reading.map(({ read }) => read),
+        blocks: () => readRuns(record.store, stretch.runs, read, blockBytes),
       });
     }
   }

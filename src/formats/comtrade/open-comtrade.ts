@@ -4,10 +4,10 @@ import type { ColumnReading, TimeBase } from "../../recording/recording.js";
 import type { GivenSetup } from "../../recording/setup.js";
 import { isoUtc, SECOND } from "../../recording/time.js";
 import type { WaveformSource } from "../../recording/waveform.js";
-import { entriesByChannel } from "./channel-entries.js";
+import { entriesByChannel } from "../waveform/channel-entries.js";
+import { joinParts } from "../waveform/join.js";
 import { groupByChannels, readGroup } from "./channel-group.js";
 import { recordsOf } from "./file-set.js";
-import { joinParts } from "./join.js";
 import { type ComtradeRecord, openRecord, openZone } from "./record.js";
 
 /** What a set of COMTRADE files holds, before it is measured. */
@@ -56,7 +56,7 @@ export async function openComtrade(
     columns.push(...read.columns);
     remarks.push(...read.remarks);
     if (read.parts.length === 0) continue;
-    const joined = joinParts(read.parts, blockBytes);
+    const joined = joinParts(read.parts);
     sources.push(...joined.sources.map((source) => ({ source, file: group[0].store.configuration.file })));
     remarks.push(...joined.remarks);
   }

@@ -1,20 +1,17 @@
 import { UsageError } from "../../errors.js";
 import type { Phase } from "../../recording/quantity.js";
 import type { ChannelSetup } from "../../recording/setup.js";
+import { channelText } from "../waveform/channel-entries.js";
+import type { ChannelUse as NamedUse } from "../waveform/doubles.js";
 import type { AnalogChannel } from "./channel-lines.js";
 import { type Designation, readName, readPhaseField } from "./channel-names.js";
 import { ConductorNames } from "./conductors.js";
 import { type ChannelUnit, readUnit } from "./units.js";
 
-/** What a channel is taken for; without `meaning` it is left out and `reason` says why. */
-export interface ChannelUse {
+export interface ChannelUse extends NamedUse {
   readonly channel: AnalogChannel;
-  readonly meaning?: { readonly quantity: "voltage" | "current"; readonly phase: Phase };
   /** Volts or amperes per written unit, negative where the channel is inverted. */
   readonly scale: number;
-  /** The setup says what it is, so that the samples need not show it. */
-  readonly stated: boolean;
-  readonly reason: string;
 }
 
 /**
@@ -44,11 +41,6 @@ export function recogniseChannels(
     }
     return use;
   });
-}
-
-/** How a message names a channel. */
-export function channelText({ position, name }: AnalogChannel): string {
-  return `channel ${position} ("${name}")`;
 }
 
 interface Reading {

@@ -1,3 +1,4 @@
+import type { WaveformBlock } from "../../recording/waveform.js";
 import type { Configuration } from "./configuration.js";
 import type { Layout } from "./data-layout.js";
 import type { DataSection } from "./file-set.js";
@@ -27,6 +28,20 @@ export interface RowStore {
 export interface RowBlock {
   readonly row: number;
   readonly samples: readonly Float64Array[];
+}
+
+/** The samples of several runs in blocks; `first` counts from where positions count. */
+export async function* readRuns(
+  store: RowStore,
+  runs: readonly Run[],
+  channels: readonly ReadChannel[],
+  blockBytes: number,
+): AsyncGenerator<WaveformBlock> {
+  for (const run of runs) {
+    for await (const { row, samples } of readRows(store, run, channels, blockBytes)) {
+      yield { first: run.position + row, samples };
+    }
+  }
 }
 
 /**

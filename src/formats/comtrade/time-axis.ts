@@ -1,5 +1,6 @@
 import { LogError } from "../../errors.js";
 import { SECOND } from "../../recording/time.js";
+import { DRIFT } from "../waveform/join.js";
 import type { Configuration, RateSegment } from "./configuration.js";
 import type { DataSection } from "./file-set.js";
 import type { StampSteps } from "./timestamps.js";
@@ -14,8 +15,6 @@ export interface Stretch {
   readonly startS: number;
 }
 
-/** Rates that differ by less are one rate, read off a clock that drifts. Common practice, no source. */
-export const DRIFT = 0.001;
 /** Time stamps may differ from the stated rate by this share before it is said. */
 const CONFLICT = 0.01;
 /** Where the stamps are the only time axis, no step may be this far from the median. */

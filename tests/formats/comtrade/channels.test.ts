@@ -143,11 +143,11 @@ describe("the setup", () => {
   it.each<[GivenSetup["channels"], string]>([
     [
       [{ channel: "VD", phase: "L1" }],
-      'the setup names the channel "VD" under channels:, but mill.cfg has no such analog channel',
+      'the setup names the channel "VD" under channels:, but mill.cfg has no such channel of samples',
     ],
     [
       [{ channel: 4, phase: "L1" }],
-      "the setup names the channel 4 under channels:, but mill.cfg has no such analog channel",
+      "the setup names the channel 4 under channels:, but mill.cfg has no such channel of samples",
     ],
     [[{ channel: 1, ignore: true, phase: "L1" }], "also says what it holds; keep one of the two"],
     [

@@ -1,5 +1,15 @@
 import { UsageError } from "../../errors.js";
-import { type ChannelUse, channelText } from "./recognise-channels.js";
+import type { Phase } from "../../recording/quantity.js";
+import { channelText, type NamedChannel } from "./channel-entries.js";
+
+/** What a channel is taken for; without `meaning` it is left out and `reason` says why. */
+export interface ChannelUse {
+  readonly channel: NamedChannel;
+  readonly meaning?: { readonly quantity: "voltage" | "current"; readonly phase: Phase };
+  /** The setup says what it is, so that the samples need not show it. */
+  readonly stated: boolean;
+  readonly reason: string;
+}
 
 /** Channels that a message names. */
 const SHOWN = 3;
@@ -9,8 +19,8 @@ const SHOWN = 3;
  * meant cannot be guessed. One that the setup names goes before the others.
  * @throws UsageError where the setup names two
  */
-export function withoutDoubles(file: string, uses: readonly ChannelUse[]): ChannelUse[] {
-  const places = new Map<string, ChannelUse[]>();
+export function withoutDoubles<Use extends ChannelUse>(file: string, uses: readonly Use[]): Use[] {
+  const places = new Map<string, Use[]>();
   for (const use of uses) {
     if (use.meaning === undefined) continue;
     const place = `${use.meaning.quantity} ${use.meaning.phase}`;
@@ -18,7 +28,7 @@ export function withoutDoubles(file: string, uses: readonly ChannelUse[]): Chann
     if (others === undefined) places.set(place, [use]);
     else others.push(use);
   }
-  const left = new Map<ChannelUse, string>();
+  const left = new Map<Use, string>();
   for (const [place, all] of places) {
     if (all.length < 2) continue;
     const [one, other] = all.filter(({ stated }) => stated);
@@ -47,6 +57,7 @@ export function withoutDoubles(file: string, uses: readonly ChannelUse[]): Chann
 }
 
 /** The same channel, not used. */
-export function leftOut({ channel }: ChannelUse, reason: string): ChannelUse {
-  return { channel, scale: 1, stated: false, reason };
+export function leftOut<Use extends ChannelUse>(use: Use, reason: string): Use {
+  const { meaning: _, ...rest } = use;
+  return { ...rest, stated: false, reason } as Use;
 }

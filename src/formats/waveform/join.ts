@@ -1,20 +1,18 @@
 import { LogError } from "../../errors.js";
 import { type Instant, isoUtc, SECOND } from "../../recording/time.js";
 import type { WaveformBlock, WaveformChannel, WaveformSource } from "../../recording/waveform.js";
-import type { Run } from "./row-index.js";
-import { type ReadChannel, type RowStore, readRows } from "./rows.js";
-import { DRIFT } from "./time-axis.js";
 
-/** Rows of one record at one rate, with the channels that are used. */
+/** Samples of one file at one rate. */
 export interface Part {
-  readonly store: RowStore;
-  readonly runs: readonly Run[];
+  readonly file: string;
+  /** Where the file says when it begins. */
+  readonly place: string;
   readonly start: Instant;
   readonly length: number;
   readonly samplesPerSecond: number;
   readonly channels: readonly WaveformChannel[];
-  /** How each of `channels` is read. */
-  readonly reading: readonly ReadChannel[];
+  /** Reads from the beginning; `first` counts from the part's first sample. */
+  blocks(): AsyncIterable<WaveformBlock>;
 }
 
 interface PlacedPart extends Part {
@@ -22,6 +20,8 @@ interface PlacedPart extends Part {
   readonly at: number;
 }
 
+/** Rates that differ by less are one rate, read off a clock that drifts. Common practice, no source. */
+export const DRIFT = 0.001;
 /** Seconds of doubt about a stamp that are not worth a remark: a tenth of a sample, or the rounding of a microsecond. */
 const FITTING = 0.1;
 
@@ -33,14 +33,11 @@ const FITTING = 0.1;
  * @param parts at least one, of the same channels
  * @throws LogError where parts overlap
  */
-export function joinParts(
-  parts: readonly Part[],
-  blockBytes: number,
-): { sources: WaveformSource[]; remarks: string[] } {
+export function joinParts(parts: readonly Part[]): { sources: WaveformSource[]; remarks: string[] } {
   const remarks: string[] = [];
   const sources = seriesOf(parts.toSorted((a, b) => a.start - b.start)).map((series) => {
     const rate = meanRate(series);
-    return sourceOf(place(series, rate, remarks), rate, blockBytes);
+    return sourceOf(place(series, rate, remarks), rate);
   });
   return { sources, remarks };
 }
@@ -81,9 +78,9 @@ function refuseOverlap(last: Part, part: Part): void {
   const allowed = Math.max(DRIFT * secondsOf(last), 1 / last.samplesPerSecond) * SECOND + 1;
   if (overlap <= allowed) return;
   throw new LogError(
-    part.store.configuration.file,
-    `line ${part.store.configuration.stampLine}`,
-    `it begins at ${isoUtc(part.start)}, ${Number((overlap / SECOND).toPrecision(3))} s before ${last.store.configuration.file} ends; files of one recording must not overlap`,
+    part.file,
+    part.place,
+    `it begins at ${isoUtc(part.start)}, ${Number((overlap / SECOND).toPrecision(3))} s before ${last.file} ends; files of one recording must not overlap`,
   );
 }
 
@@ -115,23 +112,19 @@ function place(series: readonly Part[], rate: number, remarks: string[]): Placed
   return placed;
 }
 
-function sourceOf(parts: readonly PlacedPart[], samplesPerSecond: number, blockBytes: number): WaveformSource {
+function sourceOf(parts: readonly PlacedPart[], samplesPerSecond: number): WaveformSource {
   const [first, last] = [parts[0] as PlacedPart, parts.at(-1) as PlacedPart];
   return {
     channels: first.channels,
     samplesPerSecond,
     start: first.start,
     length: last.at + last.length,
-    blocks: () => blocksOf(parts, blockBytes),
+    blocks: () => blocksOf(parts),
   };
 }
 
-async function* blocksOf(parts: readonly PlacedPart[], blockBytes: number): AsyncGenerator<WaveformBlock> {
-  for (const { at, runs, store, reading } of parts) {
-    for (const run of runs) {
-      for await (const { row, samples } of readRows(store, run, reading, blockBytes)) {
-        yield { first: at + run.position + row, samples };
-      }
-    }
+async function* blocksOf(parts: readonly PlacedPart[]): AsyncGenerator<WaveformBlock> {
+  for (const { at, blocks } of parts) {
+    for await (const { first, samples } of blocks()) yield { first: at + first, samples };
   }
 }
