@@ -18,6 +18,8 @@ const ALLOWED: Record<string, readonly string[]> = {
     "rules",
     "report",
     "evidence",
+    "synth",
+    "prove",
     "recording",
     "units",
     "decimal",
@@ -34,6 +36,9 @@ const ALLOWED: Record<string, readonly string[]> = {
   // The result is the contract between judging and rendering: types only, see the second test.
   report: ["rules", "recording", "decimal", "clauses", "errors"],
   evidence: ["recording", "errors"],
+  // Makes signals whose truth it computes without measuring them; what writes them down is handed the samples by the CLI.
+  synth: ["recording", "decimal", "errors", "checked-yaml"],
+  prove: ["analysis", "synth", "recording", "decimal", "clauses", "errors"],
   recording: ["decimal", "clauses", "errors"],
   signal: [],
   "checked-yaml": ["errors"],

@@ -85,7 +85,12 @@ async function withCompanions(paths: readonly string[]): Promise<string[]> {
 
 /** reports/<name of the log without its extensions> */
 export function defaultReportFolder(log: string): string {
-  return join("reports", basename(log).replace(/(\.[a-z]+)+$/i, "") || "report");
+  return join("reports", nameOf(log) || "report");
+}
+
+/** The name of a file without its folder and extensions. */
+export function nameOf(path: string): string {
+  return basename(path).replace(/(\.[a-z]+)+$/i, "");
 }
 
 /** @throws UsageError if the file cannot be read */
@@ -118,17 +123,36 @@ export async function vegaScript(): Promise<string> {
   return readFile(new URL("vega.min.js", import.meta.resolve("vega")), "utf8");
 }
 
+/** What a file is to hold; in pieces where it is too long for the memory. */
+export interface FolderFile {
+  readonly path: string;
+  readonly content: string | Uint8Array | Iterable<string> | AsyncIterable<string | Uint8Array>;
+}
+
+/** Writes a report folder; see `writeFolder`. */
+export async function writeReportFolder(folder: string, files: readonly FolderFile[]): Promise<void> {
+  await writeFolder(folder, files, { name: "report folder", mark: "results.json" });
+}
+
+/** Writes the folder of a made log; see `writeFolder`. */
+export async function writeMadeLogFolder(folder: string, files: readonly FolderFile[]): Promise<void> {
+  await writeFolder(folder, files, { name: "folder of a made log", mark: "truth.json" });
+}
+
+/** A kind of folder, and the file in it by which it is known. */
+interface FolderKind {
+  readonly name: string;
+  readonly mark: "results.json" | "truth.json";
+}
+
 /**
- * Writes a report folder whole or not at all: into a temporary folder beside it, then renamed. An existing folder is
- * replaced only if it is empty or a report folder of this program.
+ * Writes a folder whole or not at all: into a temporary folder beside it, then renamed. An existing folder is replaced
+ * only if it is empty or a folder of the same kind made by this program.
  * @throws UsageError if something else stands there or the place cannot be written
  */
-export async function writeReportFolder(
-  folder: string,
-  files: readonly { readonly path: string; readonly content: string | Uint8Array }[],
-): Promise<void> {
+async function writeFolder(folder: string, files: readonly FolderFile[], kind: FolderKind): Promise<void> {
   const target = resolve(folder);
-  await refuseForeignFolder(target, folder);
+  await refuseForeignFolder(target, folder, kind);
   const mark = randomBytes(4).toString("hex");
   const temporary = join(dirname(target), `.${basename(target)}.${mark}.new`);
   const replaced = join(dirname(target), `.${basename(target)}.${mark}.old`);
@@ -151,22 +175,23 @@ export async function writeReportFolder(
     await rm(replaced, { recursive: true, force: true });
   } catch (error) {
     await rm(temporary, { recursive: true, force: true });
-    throw new UsageError(`The report cannot be written to ${folder} (${why(error)}); name another folder with --out.`);
+    if ((error as NodeJS.ErrnoException).code === undefined) throw error;
+    throw new UsageError(`The ${kind.name} cannot be written to ${folder} (${why(error)}); name another with --out.`);
   }
 }
 
-async function refuseForeignFolder(target: string, folder: string): Promise<void> {
+async function refuseForeignFolder(target: string, folder: string, { name, mark }: FolderKind): Promise<void> {
   const found = await stat(target).catch(() => undefined);
   if (found === undefined) return;
   const names = found.isDirectory() ? await readdir(target) : undefined;
   if (names?.length === 0) return;
-  const results = names?.includes("results.json") ? await readFile(join(target, "results.json"), "utf8") : "";
-  if (!isOwnResult(results)) {
-    throw new UsageError(`${folder} exists and is not a report folder, so it is left alone; name another with --out.`);
+  const text = names?.includes(mark) ? await readFile(join(target, mark), "utf8") : "";
+  if (!isOwn(text)) {
+    throw new UsageError(`${folder} exists and is not a ${name}, so it is left alone; name another with --out.`);
   }
 }
 
-function isOwnResult(text: string): boolean {
+function isOwn(text: string): boolean {
   try {
     return (JSON.parse(text) as { tool?: { name?: string } }).tool?.name === TOOL_NAME;
   } catch {

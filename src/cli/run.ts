@@ -2,6 +2,7 @@ import { Command, CommanderError } from "commander";
 import { registerAssess } from "./commands/assess.js";
 import { registerInspect } from "./commands/inspect.js";
 import { registerRules } from "./commands/rules.js";
+import { registerSynth } from "./commands/synth.js";
 import { type Ending, exitCode } from "./exit-code.js";
 import type { Io } from "./io.js";
 
@@ -29,6 +30,7 @@ export async function run(args: readonly string[], io: Io, debug: boolean): Prom
   });
   registerInspect(program, io);
   registerRules(program, io);
+  registerSynth(program, io);
   try {
     await program.parseAsync(args, { from: "user" });
   } catch (error) {
