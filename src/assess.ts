@@ -54,9 +54,9 @@ export async function assess(files: readonly LogFile[], options: AssessOptions):
   const span = options.span?.(hashed);
   const recording = crop(hashed, span?.from, span?.to);
   const levels = await voltageLevels(recording);
-  const setup = resolveSetup(options.setup, options.ruleSetGiven, recording.ledger, levels, ruleSet);
+  const setup = resolveSetup(options.setup, options.ruleSetGiven, recording, levels, ruleSet);
   const wanted = ruleSet.requirements.map((r) => ({ quantity: r.quantity, interval: requirementInterval(r) }));
-  const measurements = await measure(recording, measuringPoint(setup), wanted);
+  const measurements = await measure(recording, measuringPoint(setup), wanted, options.setup.measurement);
   const findings = runChecks({ recording, measurements, setup });
   const assessment = judge({ tool, ruleSet, recording, measurements, findings, setup });
   return { recording, measurements, assessment };

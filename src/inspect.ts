@@ -55,7 +55,7 @@ export async function inspect(
   ruleSetGiven: boolean,
 ): Promise<Inspection> {
   const levels = await voltageLevels(recording);
-  const { setup, question } = tryResolve(() => resolveSetup(given, ruleSetGiven, recording.ledger, levels, ruleSet));
+  const { setup, question } = tryResolve(() => resolveSetup(given, ruleSetGiven, recording, levels, ruleSet));
   const wanted = ruleSet.requirements.map((r) => ({ quantity: r.quantity, interval: requirementInterval(r) }));
   const measurements =
     setup === undefined
@@ -66,7 +66,7 @@ export async function inspect(
           events: [],
           eventsSought: false,
         }
-      : await measure(recording, measuringPoint(setup), wanted);
+      : await measure(recording, measuringPoint(setup), wanted, given.measurement);
   const plan = setup && planTests(ruleSet, measurements, setup);
   return {
     files: recording.sources.map(({ name, bytes, format }) => ({ name, bytes, format })),

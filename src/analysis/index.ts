@@ -1,6 +1,7 @@
 import type { IntervalSeries, Measurements, Unavailable } from "../recording/measurements.js";
 import { keyText, QUANTITIES, type Quantity } from "../recording/quantity.js";
 import type { Recording } from "../recording/recording.js";
+import type { MeasurementSettings } from "../recording/setup.js";
 import { type Duration, durationText, HOUR, MINUTE, SECOND } from "../recording/time.js";
 import { aggregate, asIntervalSeries, type SourceSeries } from "./aggregation.js";
 import { derive } from "./derive.js";
@@ -29,9 +30,10 @@ export async function measure(
   recording: Recording,
   point: MeasuringPoint,
   wanted: readonly Wanted[] = [],
+  settings: MeasurementSettings = {},
 ): Promise<Measurements> {
   const logged = measureLogged(recording, wanted);
-  const sampled = await measureWaveforms(recording.waveforms, point);
+  const sampled = await measureWaveforms(recording.waveforms, point, settings);
   const remarks = [...new Set([...logged.remarks, ...sampled.remarks])];
   return {
     start: recording.start,

@@ -1,7 +1,7 @@
 import { UsageError } from "../errors.js";
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase } from "./quantity.js";
-import type { Ledger } from "./recording.js";
-import type { GivenSetup, Setup, Stated } from "./setup.js";
+import type { Recording } from "./recording.js";
+import type { GivenSetup, MeasurementSettings, Setup, Stated } from "./setup.js";
 
 /** What the chosen limit set says about the supply it is for. */
 export interface SupplyFacts {
@@ -27,10 +27,12 @@ const NOMINAL_BAND = 0.15;
 export function resolveSetup(
   given: GivenSetup,
   ruleSetGiven: boolean,
-  { timeBase }: Pick<Ledger, "timeBase">,
+  { ledger, waveforms }: Pick<Recording, "ledger" | "waveforms">,
   levels: VoltageLevels,
   facts: SupplyFacts,
 ): Setup {
+  const { timeBase } = ledger;
+  const sampled = waveforms.length > 0;
   const connection = resolveConnection(given, levels, facts);
   return {
     ...(given.site !== undefined && { site: stated(given.site) }),
@@ -59,6 +61,7 @@ export function resolveSetup(
     ruleSet: ruleSetGiven
       ? stated(facts.id)
       : { value: facts.id, origin: "assumed", reason: "no limit set was named (--rules); this is the default" },
+    ...(sampled && { measurement: describeMeasurement(given.measurement) }),
     ...(given.voltageRatio !== undefined && { voltageRatio: stated(String(given.voltageRatio)) }),
     ...(given.currentRatio !== undefined && { currentRatio: stated(String(given.currentRatio)) }),
   };
@@ -77,6 +80,28 @@ function instrumentText(instrument: NonNullable<GivenSetup["instrument"]>): stri
     calibrationDate !== undefined && `calibrated ${calibrationDate}`,
   ];
   return parts.filter((p) => typeof p === "string").join(", ");
+}
+
+/** All thresholds and methods in words, the usual ones included. */
+function describeMeasurement(given: MeasurementSettings = {}): Stated<string> {
+  const { dip = 90, swell = 110, interruption = 5, hysteresis = 2, reference = "declared" } = given;
+  const { rapidVoltageChange = 3, transient = 20, inrushA, lamp = 230, harmonics = "subgroups" } = given;
+  const { smoothedHarmonics = false, signallingFrequencies = [] } = given;
+  const parts = [
+    `dips below ${dip} %, swells above ${swell} %, interruptions below ${interruption} %, hysteresis ${hysteresis} %, reference ${reference} voltage`,
+    `rapid voltage changes from ${rapidVoltageChange} %`,
+    `transients from ${transient} % of the crest`,
+    inrushA === undefined ? "inrush currents not looked for" : `inrush currents from ${inrushA} A`,
+    `harmonics by ${harmonics}${smoothedHarmonics ? ", smoothed with 1.5 s" : ""}`,
+    `flicker for the ${lamp} V lamp`,
+    signallingFrequencies.length === 0
+      ? "mains signalling not measured"
+      : `mains signalling at ${signallingFrequencies.join(", ")} Hz`,
+  ];
+  const value = parts.join("; ");
+  return Object.keys(given).length > 0
+    ? { value, origin: "given" }
+    : { value, origin: "assumed", reason: "the usual settings (setup: measurement)" };
 }
 
 function resolveConnection(given: GivenSetup, levels: VoltageLevels, facts: SupplyFacts): Setup["connection"] {

@@ -37,6 +37,37 @@ export const channelSetupSchema = z.strictObject({
 /** A transformer ratio: a number, or primary/secondary as in "20000/100". */
 const transformerRatio = z.union([z.number().positive(), z.string().regex(/^\d+(\.\d+)?\/\d+(\.\d+)?$/)]);
 
+const percent = z.number().positive().max(1000);
+
+/**
+ * How waveforms are measured, where it shall differ from the usual. Two measurements can be compared only where these
+ * agree, so the report prints all of them.
+ */
+export const measurementSchema = z.strictObject({
+  /** Reference lamp of the flickermeter (IEC 61000-4-15), by its rated voltage: 230 or 120. */
+  lamp: z.union([z.literal(230), z.literal(120)]).optional(),
+  /** IEC 61000-4-7: harmonic subgroups (usual) or groups; and the first-order smoothing of 1.5 s. */
+  harmonics: z.enum(["subgroups", "groups"]).optional(),
+  smoothedHarmonics: z.boolean().optional(),
+  /** Carrier frequencies of mains signalling, in Hz; without them no signalling voltage is measured. */
+  signallingFrequencies: z.array(z.number().positive()).optional(),
+  /** Thresholds in % of the reference: 90, 110, 5 and 2 where not given. */
+  dip: percent.optional(),
+  swell: percent.optional(),
+  interruption: percent.optional(),
+  hysteresis: percent.optional(),
+  /** Reference of dips and swells: the declared voltage (usual), or one that follows the voltage with 1 min. */
+  reference: z.enum(["declared", "sliding"]).optional(),
+  /** Rapid voltage changes, in % of the declared voltage: 3 where not given. */
+  rapidVoltageChange: percent.optional(),
+  /** Transients, deviation in % of the crest of the declared voltage: 20 where not given. */
+  transient: percent.optional(),
+  /** Half-cycle r.m.s. current in A beyond which an inrush is listed; without it none is looked for. */
+  inrushA: z.number().positive().optional(),
+});
+
+export type MeasurementSettings = z.infer<typeof measurementSchema>;
+
 export const setupSchema = z.strictObject({
   site: z.string().optional(),
   measuringPoint: z.string().optional(),
@@ -65,6 +96,7 @@ export const setupSchema = z.strictObject({
   currentRatio: transformerRatio.optional(),
   columns: z.array(columnSetupSchema).optional(),
   channels: z.array(channelSetupSchema).optional(),
+  measurement: measurementSchema.optional(),
 });
 
 /** The setup as given in a file and options. */
@@ -92,4 +124,6 @@ export interface Setup {
   readonly ruleSet: Stated<string>;
   readonly voltageRatio?: Stated<string>;
   readonly currentRatio?: Stated<string>;
+  /** Thresholds and methods, where waveforms are measured. */
+  readonly measurement?: Stated<string>;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Phase } from "../../src/recording/quantity.js";
+import type { Recording } from "../../src/recording/recording.js";
 import { resolveSetup, type SupplyFacts } from "../../src/recording/resolve-setup.js";
 import type { GivenSetup } from "../../src/recording/setup.js";
 
@@ -12,13 +13,24 @@ const LV: SupplyFacts = {
 };
 const MV: SupplyFacts = { id: "mv", title: "EN 50160, medium voltage", level: "MV", nominalFrequency: 50 };
 
-const LEDGER = {
-  timeBase: { zone: "UTC", zoneOrigin: "assumed", intervalLabel: "start", labelOrigin: "assumed", stampForm: "test" },
-} as const;
+const RECORDING: Pick<Recording, "ledger" | "waveforms"> = {
+  waveforms: [],
+  ledger: {
+    columns: [],
+    timeBase: { zone: "UTC", zoneOrigin: "assumed", intervalLabel: "start", labelOrigin: "assumed", stampForm: "test" },
+    remarks: [],
+    duplicates: 0,
+    conflicts: [],
+    outOfOrder: 0,
+    unplaced: 0,
+    clockSteps: [],
+    clockChanges: [],
+  },
+};
 
 /** Resolves a setup for a log whose voltages lie at these levels, in V. */
 function resolve(given: GivenSetup, ruleSetGiven: boolean, levels: Partial<Record<Phase, number>>, facts: SupplyFacts) {
-  return resolveSetup(given, ruleSetGiven, LEDGER, new Map(Object.entries(levels) as [Phase, number][]), facts);
+  return resolveSetup(given, ruleSetGiven, RECORDING, new Map(Object.entries(levels) as [Phase, number][]), facts);
 }
 
 describe("the setup a verdict rests on", () => {

@@ -5,7 +5,7 @@ import { SampleHistory } from "../../signal/sample-history.js";
 import { bandFor } from "./band.js";
 import { FlaggedSpans } from "./flagged-spans.js";
 import { FrontEnd } from "./front-end.js";
-import { PHENOMENA } from "./index.js";
+import { phenomena as allPhenomena } from "./index.js";
 import {
   type ChainOptions,
   type ChainSetup,
@@ -41,7 +41,7 @@ export async function measureWaveform(
   source: WaveformSource,
   point: MeasuringPoint,
   options: ChainOptions = {},
-  phenomena: readonly Phenomenon[] = PHENOMENA,
+  phenomena: readonly Phenomenon[] = allPhenomena(),
 ): Promise<Required<PhenomenonResult>> {
   const setup = chainSetup(source, point, options);
   const states = phenomena.map((p) => p.start(setup));

@@ -1,5 +1,6 @@
 import type { IntervalSeries, Measurements } from "../../recording/measurements.js";
 import { keyText } from "../../recording/quantity.js";
+import type { MeasurementSettings } from "../../recording/setup.js";
 import type { WaveformSource } from "../../recording/waveform.js";
 import type { MeasuringPoint } from "./chain.js";
 
@@ -10,12 +11,20 @@ import type { MeasuringPoint } from "./chain.js";
 export async function measureWaveforms(
   sources: readonly WaveformSource[],
   point: MeasuringPoint,
+  settings: MeasurementSettings,
 ): Promise<Pick<Measurements, "series" | "events" | "unavailable" | "remarks">> {
   if (sources.length === 0) return { series: [], events: [], unavailable: [], remarks: [] };
   // The chain and its transforms are loaded only where there are samples to measure.
-  const { measureWaveform } = await import("./chain.js");
+  const [{ measureWaveform }, { phenomena }] = await Promise.all([import("./chain.js"), import("./index.js")]);
+  const { harmonics, smoothedHarmonics: smoothed, signallingFrequencies, lamp } = settings;
+  const options = {
+    ...(harmonics !== undefined && { harmonics }),
+    ...(smoothed !== undefined && { smoothed }),
+    ...(signallingFrequencies !== undefined && { signallingFrequencies }),
+    ...(lamp !== undefined && { lamp }),
+  };
   const results = [];
-  for (const source of sources) results.push(await measureWaveform(source, point));
+  for (const source of sources) results.push(await measureWaveform(source, point, options, phenomena(settings)));
   const series = new Map<string, IntervalSeries>();
   for (const part of results.flatMap((r) => r.series)) {
     const key = `${keyText(part)} ${part.interval}`;
