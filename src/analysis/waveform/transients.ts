@@ -1,5 +1,5 @@
 import type { VoltageEvent } from "../../recording/measurements.js";
-import { instantOfSample } from "../../recording/waveform.js";
+import { instantOfSample, type WaveformChannel } from "../../recording/waveform.js";
 import {
   type ChainSetup,
   declaredVoltageOf,
@@ -114,13 +114,8 @@ class TransientState implements PhenomenonState {
     const burst = { first: 0, last: 0, size: 0 };
     for (let n = first; n < end; n++) {
       const i = n - history.base;
-      let size = Number.POSITIVE_INFINITY;
-      for (let cycles = 1; cycles <= CYCLES_BACK && size > limit; cycles++) {
-        const back = Math.ceil(cycles * period);
-        const before = x[i - back] as number;
-        const slope = (x[i - back + 1] as number) - before;
-        size = Math.min(size, Math.abs((x[i] as number) - before - (back - cycles * period) * slope));
-      }
+      let size = difference(x, i, period);
+      for (let k = 2; k <= CYCLES_BACK && size > limit; k++) size = Math.min(size, difference(x, i, k * period));
       if (!(size > limit)) continue;
       if (burst.size === 0) burst.first = n;
       burst.last = n;
@@ -136,7 +131,7 @@ class TransientState implements PhenomenonState {
       const { first, last, size } = this.bursts[c] as Burst;
       const crest = this.crests[c] as number;
       return {
-        phase: (this.group.channels[c] as (typeof this.group.channels)[number]).phase,
+        phase: (this.group.channels[c] as WaveformChannel).phase,
         ...this.timesOf(first, last),
         extreme: size,
         reference: crest,
@@ -170,4 +165,11 @@ class TransientState implements PhenomenonState {
     const { samplesPerSecond } = this.setup;
     return { start: instantOfSample(this.setup, first), durationS: (last - first + 1) / samplesPerSecond };
   }
+}
+
+/** Between the value at an index and the one `distance` before it, linear between samples. */
+function difference(x: Float64Array, i: number, distance: number): number {
+  const back = Math.ceil(distance);
+  const before = x[i - back] as number;
+  return Math.abs((x[i] as number) - before - (back - distance) * ((x[i - back + 1] as number) - before));
 }
