@@ -1,4 +1,4 @@
-import { type Instant, MINUTE } from "../recording/time.js";
+import { type Instant, MINUTE, SECOND } from "../recording/time.js";
 import { TimeZone } from "../recording/time-zone.js";
 import type { Assessment } from "../rules/assessment.js";
 
@@ -36,6 +36,15 @@ export function localTime(clock: LocalClock, at: Instant): string {
   const p = localParts(clock, at);
   const seconds = p.second === 0 ? "" : `:${two(p.second)}`;
   return `${p.weekday} ${p.day} ${p.month} ${p.year} ${two(p.hour)}:${two(p.minute)}${seconds}`;
+}
+
+/** "Thu 6 Mar 2025 12:10:03.250": to the millisecond, for what does not begin on a minute of the clock. */
+export function exactLocalTime(clock: LocalClock, at: Instant): string {
+  const rounded = Math.round(at / 1000) * 1000;
+  const p = localParts(clock, rounded);
+  const ms = (((rounded % SECOND) + SECOND) % SECOND) / 1000;
+  const time = `${two(p.hour)}:${two(p.minute)}:${two(p.second)}.${String(ms).padStart(3, "0")}`;
+  return `${p.weekday} ${p.day} ${p.month} ${p.year} ${time}`;
 }
 
 /** "Thu 6 Mar 12:10": where the year is clear from the page. */

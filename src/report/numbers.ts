@@ -4,6 +4,8 @@ import type { Row } from "../rules/assessment.js";
 /** How numbers are printed: decimal point, no thousands separators, a true minus sign. */
 
 const DECIMALS: Readonly<Record<string, number>> = { V: 1, A: 1, "%": 2, Hz: 3, W: 0, var: 0, VA: 0 };
+/** Below these digits measured values are noise. */
+const MOST_MEASURED = 6;
 /** More digits than a double holds. */
 const MOST_DECIMALS = 17;
 
@@ -20,6 +22,13 @@ export function minus(text: string): string {
 
 export function fixed(value: number, decimals: number): string {
   return minus(value.toFixed(decimals));
+}
+
+/** A measured value that no limit is set to: the usual digits, and of a small one at least two that count. */
+export function measured(value: number, unit: string): string {
+  const size = Math.abs(value);
+  const needed = size === 0 ? 0 : 1 - Math.floor(Math.log10(size));
+  return fixed(value, Math.min(MOST_MEASURED, Math.max(decimalsOf(unit), needed)));
 }
 
 /** An exact number such as a limit: all its digits, and at least `decimals` of them after the point. */

@@ -2,13 +2,21 @@ import type { ResvgRenderOptions } from "@resvg/resvg-js";
 import { UsageError } from "../errors.js";
 import type { Measurements } from "../recording/measurements.js";
 import type { Assessment } from "../rules/assessment.js";
-import { compileChart, drawChart } from "./charts/draw.js";
+import { compileChart, drawChart, lines } from "./charts/draw.js";
+import { eventPlots } from "./charts/event-pictures.js";
+import { eventScatter } from "./charts/event-scatter.js";
 import { chartSections } from "./charts/index.js";
+import { drawPlot, type Plot } from "./charts/plot.js";
 import { FONT } from "./charts/style.js";
+import { eventRecords, eventTables, SHOWN, tableEdges, worstFirst } from "./events.js";
+import { exactLocalTime, instantOf, localClock } from "./local-time.js";
 import type { Renderer } from "./renderer.js";
+import { boundsBy, courseNote, courseTitle, EVENT_WORDS, kindText, waveformNote } from "./wording-events.js";
 
 /** Pixels of a PNG per pixel of the drawing: sharp in print. */
 const ZOOM = 2;
+/** Pixels that a character above a picture of an event takes, about. */
+const HEADING_CHARACTER = 6.6;
 
 /** charts/*.svg: each chart of the report with its title and note. */
 export const svg: Renderer = {
@@ -71,9 +79,39 @@ function draw(assessment: Assessment, measurements: Measurements): Promise<Pictu
 }
 
 async function drawAll(assessment: Assessment, measurements: Measurements): Promise<Picture[]> {
+  const scatter = eventScatter(assessment);
+  const charts = [
+    ...(scatter === undefined ? [] : [scatter]),
+    ...chartSections(assessment, measurements).flatMap((section) => section.charts),
+  ];
   const pictures: Picture[] = [];
-  for (const { charts } of chartSections(assessment, measurements))
-    for (const chart of charts)
-      pictures.push({ id: chart.id, picture: await drawChart(chart, await compileChart(chart, true)) });
-  return pictures;
+  for (const chart of charts)
+    pictures.push({ id: chart.id, picture: await drawChart(chart, await compileChart(chart, true)) });
+  return [...pictures, ...eventPictures(assessment, measurements)];
+}
+
+/** The course and the waveform of the worst events. */
+function eventPictures(assessment: Assessment, measurements: Measurements): Picture[] {
+  const tables = eventTables(assessment);
+  const recordOf = eventRecords(measurements);
+  const boundsOf = boundsBy(tables);
+  const clock = localClock(assessment.recording);
+  return worstFirst(assessment.events)
+    .slice(0, SHOWN)
+    .flatMap((event, i) => {
+      const record = recordOf(event);
+      const { course, waveform } = eventPlots(event, record, tableEdges(tables));
+      const when = `${kindText(event)}, ${exactLocalTime(clock, instantOf(event.start))}`;
+      const heading = (plot: Plot, ...texts: readonly string[]) =>
+        texts.flatMap((text) => lines(text, plot.width / HEADING_CHARACTER));
+      const draw = (name: string, plot: Plot | undefined, title: string, note: string): Picture[] => {
+        if (plot === undefined) return [];
+        const id = `event-${String(i + 1).padStart(2, "0")}-${name}`;
+        return [{ id, picture: drawPlot(plot, heading(plot, `${title}: ${when}`, note)) }];
+      };
+      return [
+        ...draw("course", course, courseTitle(event, boundsOf(event)), courseNote(event, record)),
+        ...draw("waveform", waveform, EVENT_WORDS.waveformTitle, waveformNote(record)),
+      ];
+    });
 }

@@ -77,3 +77,35 @@ export function decidingWeek(assessment: Assessment): Week | undefined {
 export function decidingRow(assessment: Assessment, week: Week): RequirementRows | undefined {
   return byRequirement(assessment, week).find(({ worst }) => worst.binding && worst.verdict === assessment.verdict);
 }
+
+export type Summary = Assessment["summary"][number];
+
+/** Of each quantity, phase and order the entry of the shortest interval. */
+export function finestSummary({ summary }: Assessment): Summary[] {
+  const finest = new Map<string, Summary>();
+  const key = ({ quantity, phase, order, hertz }: Summary) => `${quantity} ${phase} ${order ?? ""} ${hertz ?? ""}`;
+  for (const entry of summary) {
+    const known = finest.get(key(entry));
+    if (known === undefined || entry.intervalS < known.intervalS) finest.set(key(entry), entry);
+  }
+  return [...finest.values()];
+}
+
+/**
+ * Quantities without harmonic orders in the order of the result, at the shortest interval of each; then the same at the
+ * longer ones. Empty lists are left out.
+ */
+export function summaryLevels(assessment: Assessment): Summary[][] {
+  const finest = new Set(finestSummary(assessment));
+  const whole = assessment.summary.filter(({ order }) => order === undefined);
+  const groups = [...new Set(whole.map(({ quantity }) => quantity))].flatMap((quantity) =>
+    whole.filter((entry) => entry.quantity === quantity),
+  );
+  const levels = [groups.filter((entry) => finest.has(entry)), groups.filter((entry) => !finest.has(entry))];
+  return levels.filter((level) => level.length > 0);
+}
+
+/** Whether the week was too short, or too little of it valid, for any of these rows to be decided. */
+export function isUndecided(rows: readonly Row[]): boolean {
+  return rows.every(({ verdict }) => verdict === "undecided" || verdict === "not-assessed");
+}

@@ -1,10 +1,25 @@
 import type { Assessment, Week } from "../rules/assessment.js";
+import { cellOf, eventTables, worstFirst } from "./events.js";
+import { exactLocalTime, instantOf, localClock } from "./local-time.js";
 import { byRequirement, consecutiveWeeks, decidingWeek, type RequirementRows, requirementTitle } from "./rows.js";
-import { limitText, placeText, statement, UNCONFIRMED_NOTE, verdictWord, weekText, worstText } from "./wording.js";
+import { limitText, placeText, UNCONFIRMED_NOTE, verdictWord, weekText, worstText } from "./wording.js";
+import {
+  boundsBy,
+  cellCounts,
+  eventLength,
+  eventsTitle,
+  extremeText,
+  kindText,
+  moreEvents,
+  percentOf,
+} from "./wording-events.js";
 import { DANGER_WORDS } from "./wording-page.js";
+import { statement } from "./wording-statement.js";
 
 const WIDTH = 100;
 const HEADER = ["requirement", "worst on", "limit", "outside", "worst", "verdict"];
+const EVENT_HEADER = ["event", "phases", "start", "duration", "voltage", "of ref.", "cell"];
+const MOST_EVENTS = 5;
 const GAP = "  ";
 /** The first column gives way and breaks its lines. */
 const NARROWEST = 16;
@@ -17,6 +32,7 @@ export function terminalText(assessment: Assessment): string {
     wrap([sentence, ...further].join(" ")),
     ...weekLines(assessment),
     ...requirementLines(assessment),
+    ...eventLines(assessment),
     ...assessment.notAssessed.map(({ requirement, reason }) =>
       wrap(`not assessed: ${requirementTitle(assessment, requirement)}: ${reason.sentence}`),
     ),
@@ -54,6 +70,34 @@ function line({ title, worst, rows }: RequirementRows): string[] {
     `${worst.outside} of ${worst.n}, ${worst.allowed} may`,
     worstText(worst),
     verdictWord(worst.verdict),
+  ];
+}
+
+/** The worst events and how many there are in which cell. */
+function eventLines(assessment: Assessment): string[] {
+  const { events, recording } = assessment;
+  if (events.length === 0) return [];
+  const tables = eventTables(assessment);
+  const boundsOf = boundsBy(tables);
+  const clock = localClock(recording);
+  const table = worstFirst(events)
+    .slice(0, MOST_EVENTS)
+    .map((event) => [
+      kindText(event),
+      event.phases.join(" "),
+      exactLocalTime(clock, instantOf(event.start)),
+      eventLength(event, boundsOf(event)),
+      extremeText(event),
+      percentOf(event, boundsOf(event)),
+      cellOf(event) ?? "–",
+    ]);
+  const counts = tables.flatMap(({ table }) => cellCounts(table, events) ?? []);
+  return [
+    wrap(`${eventsTitle(assessment)}.`),
+    ...align([EVENT_HEADER, ...table]),
+    ...(events.length > MOST_EVENTS ? [wrap(moreEvents(events.length - MOST_EVENTS))] : []),
+    ...counts.map(wrap),
+    "",
   ];
 }
 

@@ -1,5 +1,5 @@
 import { QUANTITIES } from "../recording/quantity.js";
-import { durationText } from "../recording/time.js";
+import { type Duration, durationText, HOUR, type Instant, intervalName, SECOND } from "../recording/time.js";
 import type { Row } from "../rules/assessment.js";
 import type { ProfileData } from "./charts/profile-data.js";
 import { phaseName } from "./charts/style.js";
@@ -11,7 +11,7 @@ import {
   type SubjectPhase,
   worstPhase,
 } from "./charts/subject.js";
-import { offsetText, shortLocalTime } from "./local-time.js";
+import { exactLocalTime, offsetText, shortLocalTime } from "./local-time.js";
 import { allowedPercent, decimalsOf, exact, formatAgainstLimits } from "./numbers.js";
 import { limitNumber, limitText, quantityName, shareText, withUnit } from "./wording.js";
 
@@ -49,7 +49,7 @@ function hoursText(subject: Subject, phase: SubjectPhase): string {
 export function profileTitle(subject: Subject): string {
   const [row] = subject.limits;
   const name = quantityName(subject.quantity, subject.order);
-  if (row === undefined) return `${subjectHeading(subject)} from ${rangeText(subject)}`;
+  if (row === undefined) return `${subjectHeading(subject)}: ${rangeText(subject)}`;
   const worst = worstPhase(subject);
   if (outsideOf(worst) === 0)
     return `${subjectHeading(subject)}: every value lay within the limit (${limitText(row)}); found ${rangeText(subject)}`;
@@ -63,6 +63,12 @@ export function profileTitle(subject: Subject): string {
   return `${who} was ${beyond(worst, row)} in ${outsideOf(worst)} of ${worst.counted.length} intervals${hoursText(subject, worst)}${also}`;
 }
 
+/** "10 min"; of intervals counted in cycles both: "10/12 cycles (0.2 s)". */
+export function intervalText(interval: Duration): string {
+  const name = intervalName(interval);
+  return name.endsWith("cycle") ? `${name} (${durationText(interval)})` : durationText(interval);
+}
+
 function rangeText(subject: Subject): string {
   let low = Number.POSITIVE_INFINITY;
   let high = Number.NEGATIVE_INFINITY;
@@ -71,7 +77,8 @@ function rangeText(subject: Subject): string {
       low = Math.min(low, series.values[i] as number);
       high = Math.max(high, series.values[i] as number);
     }
-  return `${printed(low, subject)} to ${valueText(high, subject)}`;
+  const [from, to] = [printed(low, subject), printed(high, subject)];
+  return from === to ? valueText(high, subject) : `${from} to ${valueText(high, subject)}`;
 }
 
 function printed(value: number, { limits, unit }: Subject): string {
@@ -84,23 +91,33 @@ function valueText(value: number, subject: Subject): string {
 
 /** "limit 207.0 to 253.0 V for 95 % of the week (4.2.2.2)". */
 function limitsNote(subject: Subject): string {
+  if (subject.orientation.length > 0) return orientationNote(subject);
   const texts = subject.limits.map(
     (row) => `${limitText(row)} for ${shareText(row)} (${row.clause}${row.confirmed ? "" : ", unconfirmed"})`,
   );
   return texts.length === 0 ? "No limit judged." : `Limits: ${texts.join("; ")}.`;
 }
 
+function orientationNote({ orientation, interval }: Subject): string {
+  const texts = orientation.map(
+    (row) =>
+      `${limitText(row)} for ${shareText(row)} (${row.clause}), set for ${durationText(Math.round(row.intervalS * SECOND))} values`,
+  );
+  return `Dashed, for orientation: ${texts.join("; ")}. Values of ${durationText(interval)} are not judged by it.`;
+}
+
 export function countText(subject: Subject): string {
   const counts = subject.phases.map(({ phase, counted }) => `${phaseName(phase)} ${counted.length}`).join(", ");
-  return `${durationText(subject.interval)} values, number of valid ones: ${counts}.`;
+  return `${intervalText(subject.interval)} values, number of valid ones: ${counts}.`;
 }
 
 export function profileNote(subject: Subject, data: ProfileData, range: readonly [number, number]): string {
   const { step, hasExtremes, extremes } = data;
   const isCut = extremes[0] < range[0] || extremes[1] > range[1];
   const { clock, start, end } = subject;
+  const timeOf = (at: Instant) => (end - start < HOUR ? exactLocalTime(clock, at) : shortLocalTime(clock, at));
   const parts = [
-    `${shortLocalTime(clock, start)} to ${shortLocalTime(clock, end)} (${clock.id}).`,
+    `${timeOf(start)} to ${timeOf(end)} (${clock.id}).`,
     countText(subject),
     step > 1 ? `Each point of the line is the mean of ${step} intervals, the pale band their extremes.` : "",
     step === 1 && hasExtremes ? "Pale band: lowest and highest value inside each interval." : "",
@@ -116,8 +133,9 @@ export function profileNote(subject: Subject, data: ProfileData, range: readonly
   return parts.filter((part) => part !== "").join(" ");
 }
 
-export function lineLabel(value: number, row: Row): string {
-  return `${shortLineLabel(value, row)}, ${row.clause}`;
+export function lineLabel(value: number, row: Row, { interval }: Subject): string {
+  const judged = Math.round(row.intervalS * SECOND);
+  return `${shortLineLabel(value, row)}${judged === interval ? `, ${row.clause}` : ` for ${durationText(judged)} values`}`;
 }
 
 export function shortLineLabel(value: number, row: Row): string {

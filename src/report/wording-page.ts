@@ -28,6 +28,7 @@ export const HEADINGS = {
   setup: "Setup",
   findings: "Findings on the recording",
   events: "Voltage events",
+  summary: "Measured values",
   ruleSet: "Limits and their sources",
   counting: "How it was counted",
   files: "Files and program",
@@ -59,6 +60,24 @@ export const DETAIL_COLUMNS = {
   verdict: "Verdict",
   robust: "Robust",
 } as const;
+
+export const SUMMARY_COLUMNS = {
+  quantity: "Quantity",
+  place: "Where",
+  min: "Lowest",
+  mean: "Mean",
+  max: "Highest",
+  p95: "95 % at or below",
+  interval: "Values of",
+  n: "Number",
+} as const;
+
+export const SUMMARY_NOTE =
+  "Over the whole recording, valid intervals only. Values by harmonic order stand in the charts; results.json holds all.";
+
+export function summaryFurther(entries: number): string {
+  return `The same over longer intervals (${entries})`;
+}
 
 export const ROBUST_NOTE = "“robust: yes”: no filling of the missing intervals could change the verdict.";
 
@@ -130,6 +149,7 @@ const SETUP_NAMES: Readonly<Record<string, string>> = {
   zone: "Time zone of the log",
   intervalLabel: "A stamp marks the interval's",
   ruleSet: "Rule set",
+  measurement: "Measured with",
   voltageRatio: "Voltage transformer ratio",
   currentRatio: "Current transformer ratio",
 };
@@ -180,11 +200,6 @@ export const TABLE_WORDS = {
   limit: "Limit",
   intervals: "Intervals",
   count: "Number",
-  kind: "Kind",
-  phases: "Phases",
-  start: "Start",
-  duration: "Duration",
-  extreme: "Extreme value",
 } as const;
 
 export const YES_NO = { true: "yes", false: "no" } as const;

@@ -1,12 +1,12 @@
 import { type Phase, QUANTITIES, type Quantity } from "../recording/quantity.js";
+import { DAY, type Duration, HOUR, MINUTE, SECOND } from "../recording/time.js";
 import type { Assessment, Row, Verdict, Week } from "../rules/assessment.js";
 import { instantOf, type LocalClock, localClock, localTime } from "./local-time.js";
 import { allowedPercent, decimalsOf, exact, formatAgainstLimits, foundPercent, percentOfShare } from "./numbers.js";
-import { byRequirement, consecutiveWeeks, decidingRow, decidingWeek } from "./rows.js";
 
 /**
- * English words and sentences about the result. With wording-charts.ts and wording-page.ts these are all the sentences
- * of the outputs: another language is another set of files with the same exports.
+ * English words and sentences about the result. With the other files named wording-* these are all the
+ * sentences of the outputs: another language is another set of files with the same exports.
  */
 
 const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
@@ -40,10 +40,17 @@ export function limitText({ limit, unit }: Pick<Row, "limit" | "unit">): string 
   return "none";
 }
 
-/** "L2", "L2, order 5", "supply" for a value that the supply has as a whole. */
-export function placeText({ phase, order }: { readonly phase: Phase; readonly order?: number | undefined }): string {
+/** "L2", "L2, order 5", "L2, 175 Hz", "supply" for a value that the supply has as a whole. */
+export function placeText({ phase, order, hertz }: Place): string {
   const where = phase === "system" ? "supply" : phase;
-  return order === undefined ? where : `${where}, order ${order}`;
+  const of = order === undefined ? "" : `, order ${order}`;
+  return `${where}${of}${hertz === undefined ? "" : `, ${exact(hertz, 0)} Hz`}`;
+}
+
+interface Place {
+  readonly phase: Phase;
+  readonly order?: number | undefined;
+  readonly hertz?: number | undefined;
 }
 
 /** "50 (5 %)": how many values may lie outside. */
@@ -99,7 +106,7 @@ export function quantityName(quantity: Quantity, order?: number): string {
 }
 
 /** The supply voltage, harmonic 5 …: "of the supply voltage" is left out where the sentence has it as its subject. */
-function valuesOf(row: Row): string {
+export function valuesText(row: Row): string {
   const values = `${intervalWord(row.intervalS)} values`;
   return row.quantity === "voltage" ? values : `${values} of the ${quantityName(row.quantity, row.order)}`;
 }
@@ -109,7 +116,11 @@ export function outsideText(row: Row, summary: Assessment["summary"]): string {
   const { min, max } = row.limit;
   const all = summary.find(
     (s) =>
-      s.quantity === row.quantity && s.phase === row.phase && s.order === row.order && s.intervalS === row.intervalS,
+      s.quantity === row.quantity &&
+      s.phase === row.phase &&
+      s.order === row.order &&
+      s.hertz === row.hertz &&
+      s.intervalS === row.intervalS,
   );
   const noneBelow = min === undefined || (all !== undefined && all.min >= min);
   const noneAbove = max === undefined || (all !== undefined && all.max <= max);
@@ -122,7 +133,7 @@ export function outsideText(row: Row, summary: Assessment["summary"]): string {
 export function rowSentence(row: Row, summary: Assessment["summary"]): string {
   const where = row.phase === "system" ? "" : `on phase ${row.phase}, `;
   const may = row.allowed === 0 ? "none may" : `${row.allowed} may`;
-  return `${where}${row.outside} of ${row.n} ${valuesOf(row)} lay ${outsideText(row, summary)}; ${may}.`;
+  return `${where}${row.outside} of ${row.n} ${valuesText(row)} lay ${outsideText(row, summary)}; ${may}.`;
 }
 
 /** "the week from Mon 3 Mar 2025 00:00 to Mon 10 Mar 2025 00:00"; a rest ends where the recording does. */
@@ -140,69 +151,23 @@ export function weekEnd(recording: Assessment["recording"], week: Week): string 
   return instantOf(week.end) > instantOf(recording.end) ? recording.end : week.end;
 }
 
+export function recordedLength({ recording }: Assessment): Duration {
+  return instantOf(recording.end) - instantOf(recording.start);
+}
+
+/** "12.4 s", "25 min 10 s", "2 d 3 h": a length of time in its two largest units. */
+export function lengthText(length: Duration): string {
+  if (length < MINUTE) return `${Number((length / SECOND).toFixed(length < SECOND ? 3 : 1))} s`;
+  const units = [
+    [DAY, "d", HOUR, "h"],
+    [HOUR, "h", MINUTE, "min"],
+    [MINUTE, "min", SECOND, "s"],
+  ] as const;
+  const [first, firstName, second, secondName] = units.find(([unit]) => length >= unit) ?? units[2];
+  const rest = Math.floor((length % first) / second);
+  return `${Math.floor(length / first)} ${firstName}${rest === 0 ? "" : ` ${rest} ${secondName}`}`;
+}
+
 export function capital(sentence: string): string {
   return sentence.charAt(0).toUpperCase() + sentence.slice(1);
-}
-
-/** The verdict in one plain sentence; in `further` what one must also know before relying on it. */
-export function statement(assessment: Assessment): { readonly sentence: string; readonly further: readonly string[] } {
-  const week = decidingWeek(assessment);
-  const { title } = assessment.ruleSet;
-  const rules = title.includes(",") ? `${title},` : title;
-  if (week === undefined)
-    return {
-      sentence: `The recording holds nothing that ${rules} sets a limit for, so nothing could be judged.`,
-      further: [],
-    };
-  const when = weekText(assessment, week);
-  const deciding = decidingRow(assessment, week);
-  return { sentence: sentenceOf(assessment, rules, when, deciding?.worst), further: furtherOf(assessment, week) };
-}
-
-function sentenceOf(assessment: Assessment, rules: string, when: string, row: Row | undefined): string {
-  const { verdict, summary } = assessment;
-  const because = row === undefined ? "" : `: ${rowSentence(row, summary)}`;
-  switch (verdict) {
-    case "does-not-conform":
-      return `The supply voltage did not conform to ${rules} in ${when}${because || "."}`;
-    case "undecided":
-      return `Whether the supply voltage conformed to ${rules} in ${when} is undecided: ${row?.reason?.sentence ?? "too much of it is missing."}`;
-    case "conforms":
-      return assessment.notAssessed.length === 0
-        ? `The supply voltage conformed to ${rules} in ${when}.`
-        : `The supply voltage conformed to ${rules} in ${when}, in everything that was measured.`;
-    case "for-information":
-      return `The recording of ${when} gives information on ${rules} but holds nothing that decides conformance.`;
-    case "not-assessed":
-      return `The supply voltage in ${when} could not be judged by ${rules}${assessment.notAssessed[0] === undefined ? "." : `: ${assessment.notAssessed[0].reason.sentence}`}`;
-  }
-}
-
-function furtherOf(assessment: Assessment, week: Week): string[] {
-  const further: string[] = [];
-  const judged = byRequirement(assessment, week).filter(({ worst }) => worst.binding);
-  const failed = judged.filter(({ worst }) => worst.verdict === "does-not-conform");
-  const open = judged.filter(({ worst }) => worst.verdict === "undecided");
-  if (failed.length > 0) further.push(`${failed.length} of ${judged.length} requirements judged were not met.`);
-  else if (judged.length > 0 && open.length === 0) further.push(`All ${judged.length} requirements judged were met.`);
-  if (open.length > 0) further.push(`${open.length} of ${judged.length} could not be decided.`);
-  const weeks = consecutiveWeeks(assessment).filter(({ complete }) => complete);
-  const bad = weeks.filter(({ verdict }) => verdict === "does-not-conform");
-  if (weeks.length > 1)
-    further.push(`${bad.length} of ${weeks.length} consecutive weeks did not conform; see the table of weeks.`);
-  const missed = assessment.notAssessed.length;
-  if (missed > 0)
-    further.push(`${missed} ${missed === 1 ? "requirement was" : "requirements were"} not assessed; see below why.`);
-  const shaky = judged.filter(({ rows }) => rows.some((row) => robustText(row) === "no"));
-  if (shaky.length > 0)
-    further.push(`The missing intervals could change ${shaky.length} of these verdicts (“robust: no”).`);
-  const unconfirmed = judged.filter(({ rows }) => rows.some(({ confirmed }) => !confirmed));
-  if (unconfirmed.length > 0)
-    further.push(`${unconfirmed.length} of them rest on limits that no public document at hand confirms.`);
-  const blocks = assessment.recording.findings.filter(({ severity }) => severity === "blocks").length;
-  if (blocks > 0)
-    further.push(
-      `${blocks} ${blocks === 1 ? "finding" : "findings"} on the recording itself kept values from being judged.`,
-    );
-  return further.map(capital);
 }

@@ -3,8 +3,9 @@ import type { Finding } from "../../src/recording/finding.js";
 import { chartSections } from "../../src/report/charts/index.js";
 import { escapeHtml, unbroken } from "../../src/report/html/html.js";
 import { htmlReport } from "../../src/report/html/index.js";
-import { placeText, statement } from "../../src/report/wording.js";
+import { placeText } from "../../src/report/wording.js";
 import { DANGER_WORDS } from "../../src/report/wording-page.js";
+import { statement } from "../../src/report/wording-statement.js";
 import { type Report, type SampleOptions, sampleReport } from "./support.js";
 
 const NO_VEGA = { vega: async () => "var vega;" };

@@ -143,5 +143,13 @@ function sampleMeasurements({ days = 7, orders = 25, middayRise = 24, gap, flagg
   add("negative-sequence-unbalance", "system", (h, noise) => 0.6 + 0.4 * midday(h) + 0.05 * Math.abs(noise()));
   add("frequency", "system", (_, noise) => 50 + 0.012 * noise());
   const unavailable = [{ quantity: "mains-signalling" as const, reason: "The log holds no signalling voltages." }];
-  return { start: START, end: START + days * 24 * HOUR, series, events: [], eventsSought: false, unavailable, remarks: [] };
+  return {
+    start: START,
+    end: START + days * 24 * HOUR,
+    series,
+    events: [],
+    eventsSought: false,
+    unavailable,
+    remarks: [],
+  };
 }

@@ -1,15 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { coverageText } from "../../src/report/html/requirements.js";
 import { decidingWeek } from "../../src/report/rows.js";
-import {
-  allowedText,
-  foundText,
-  limitText,
-  outsideText,
-  placeText,
-  statement,
-  worstText,
-} from "../../src/report/wording.js";
+import { allowedText, foundText, limitText, outsideText, placeText, worstText } from "../../src/report/wording.js";
+import { statement } from "../../src/report/wording-statement.js";
 import type { Assessment, Row } from "../../src/rules/assessment.js";
 import { sampleReport } from "./support.js";
 

@@ -72,7 +72,8 @@ function unique(svg: string, id: string): string {
   return svg.replace(/(id="|url\(#)(clip|gradient)/g, `$1${id}-$2`);
 }
 
-function lines(text: string, columns: number): string[] {
+/** A text in lines of at most so many characters. */
+export function lines(text: string, columns: number): string[] {
   const broken: string[] = [];
   let current = "";
   for (const word of text.split(" ")) {

@@ -94,7 +94,11 @@ function labelOf(row: Row): string {
 }
 
 /** A stem and a symbol per phase, side by side: the symbol tells the phase without colour. */
-function levelLayers(x: Record<string, unknown>, y: Record<string, unknown>, phases: readonly Phase[]): unknown[] {
+export function levelLayers(
+  x: Record<string, unknown>,
+  y: Record<string, unknown>,
+  phases: readonly Phase[],
+): unknown[] {
   const style = (key: "color" | "shape") => ({
     field: "phase",
     type: "nominal",

@@ -1,9 +1,12 @@
+import type { Duration, Instant } from "../../recording/time.js";
 import { type Columns, runsOf } from "./chart.js";
 import { phaseName } from "./style.js";
 import type { Subject, SubjectPhase } from "./subject.js";
 
 /** Above so many intervals, neighbours share one point: its line is their mean, its band their extremes. */
 const MOST_POINTS = 2100;
+/** Intervals from one value to the next beyond which something is missing: those of 10 cycles last a little more or less than 0.2 s. */
+const NEXT = 1.5;
 
 export interface ProfileData {
   readonly columns: Columns;
@@ -19,8 +22,9 @@ export interface ProfileData {
 /** Points of all phases: line `v`, band `low`…`high`, `out` where a value lies outside; an empty point breaks the line at a gap. */
 export function profileData(subject: Subject): ProfileData {
   const step = Math.max(1, Math.ceil((subject.end - subject.start) / subject.interval / MOST_POINTS));
+  const origin = gridOrigin(subject);
   const points: Points = { phase: [], at: [], v: [], low: [], high: [], out: [] };
-  for (const phase of subject.phases) addPhase(points, phase, subject, step);
+  for (const phase of subject.phases) addPhase(points, phase, subject.interval, origin, step);
   const hasExtremes = points.low.some((value) => value !== null);
   const offset = subject.clock.offsetAt(subject.start);
   return {
@@ -28,7 +32,7 @@ export function profileData(subject: Subject): ProfileData {
     hasExtremes,
     columns: {
       phase: runsOf(points.phase),
-      t: { start: (subject.start + offset) / 1000, step: (subject.interval * step) / 1000, steps: points.at },
+      t: { start: (origin + offset) / 1000, step: (subject.interval * step) / 1000, steps: points.at },
       v: points.v,
       ...(hasExtremes && { low: points.low, high: points.high }),
       out: runsOf(points.out),
@@ -62,7 +66,8 @@ const emptyBin = (): Bin => ({ count: 0, sum: 0, low: Number.NaN, high: Number.N
 function addPhase(
   points: Points,
   { phase, series, counted, above, below }: SubjectPhase,
-  subject: Subject,
+  interval: Duration,
+  origin: Instant,
   step: number,
 ) {
   const name = phaseName(phase);
@@ -82,11 +87,11 @@ function addPhase(
   let bin = emptyBin();
   let slot = Number.NaN;
   for (const i of counted) {
-    const place = ((series.starts[i] as number) - subject.start) / subject.interval;
-    const next = step === 1 ? place : Math.floor(place / step);
+    const place = ((series.starts[i] as number) - origin) / interval;
+    const next = step === 1 ? shortPlace(place) : Math.floor(place / step);
     if (next !== slot) {
       if (bin.count > 0) add(slot, bin);
-      if (next > slot + 1) add(slot + 1, emptyBin());
+      if (next > slot + NEXT) add(slot + 1, emptyBin());
       bin = emptyBin();
       slot = next;
     }
@@ -100,6 +105,16 @@ function addPhase(
     else if (side[i] === -1 && Number.isNaN(bin.out)) bin.out = value;
   }
   if (bin.count > 0) add(slot, bin);
+}
+
+/** Where intervals are counted from: the first of them, so that those of the clock lie on whole numbers. */
+function gridOrigin({ phases, start }: Subject): Instant {
+  return Math.min(...phases.map(({ series }) => series.starts[0] ?? start));
+}
+
+/** A ten-thousandth of an interval is finer than any screen shows. */
+function shortPlace(place: number): number {
+  return Number.isInteger(place) ? place : Number(place.toFixed(4));
 }
 
 /** The lesser of two; of a number and NaN the number. */

@@ -13,6 +13,7 @@ const SINGLE_HEIGHT = 190;
 const LABEL_WIDTH = 160;
 const LABEL_HEIGHT = 12;
 const NARROW = 420;
+const FEW = 40;
 /** Parts of the range of values: room at both ends, and how far extremes may widen it. */
 const MARGIN = 0.09;
 const MOST_WIDENING = 0.25;
@@ -20,7 +21,8 @@ const MOST_WIDENING = 0.25;
 /** Course over the recording, one panel per phase: line, band of extremes, limits, and a triangle at each value outside. */
 export function profile(subject: Subject): Chart {
   const points = profileData(subject);
-  const range = valueRange(subject.limits, points);
+  const lines = subject.limits.length > 0 ? subject.limits : subject.orientation;
+  const range = valueRange(lines, points);
   const height = subject.phases.length > 1 ? PANEL_HEIGHT : SINGLE_HEIGHT;
   return {
     id: `${subject.id}-profile`,
@@ -29,7 +31,7 @@ export function profile(subject: Subject): Chart {
     kind: "time",
     width: FULL_WIDTH,
     spec: specOf(subject, range, points.hasExtremes),
-    data: { profile: points.columns, limits: limitLines(subject.limits, range, height) },
+    data: { profile: points.columns, limits: limitLines(subject, lines, range, height) },
     extent: extentOf(subject),
     offset: offsetText(subject.clock, subject.start),
     unit: subject.unit,
@@ -62,7 +64,7 @@ function valueRange(limits: readonly Row[], { values, extremes }: ProfileData): 
 }
 
 /** Limits inside the drawn range, each value once, with the clause of the requirement that is named first. */
-function limitLines(limits: readonly Row[], [low, high]: Range, height: number): Columns {
+function limitLines(subject: Subject, limits: readonly Row[], [low, high]: Range, height: number): Columns {
   const lines = new Map<number, Row>();
   for (const row of limits)
     for (const y of [row.limit.max, row.limit.min])
@@ -71,7 +73,7 @@ function limitLines(limits: readonly Row[], [low, high]: Range, height: number):
   return {
     y: all.map(([y]) => y),
     short: all.map(([y, row]) => shortLineLabel(y, row)),
-    label: all.map(([y, row]) => lineLabel(y, row)),
+    label: all.map(([y, row]) => lineLabel(y, row, subject)),
     shift: labelShifts(all.map(([y]) => ((high - y) / (high - low)) * height)),
   };
 }
@@ -115,6 +117,7 @@ function specOf(subject: Subject, range: Range, hasExtremes: boolean): Record<st
         ]
       : []),
     { mark: { type: "line", strokeWidth: 1.3, clip: true }, encoding: { x, y: { ...y, field: "v" }, color } },
+    ...pointLayer(subject, x, y, color),
     ...limitLayers(y, widthSignal),
     outsideLayer(subject.limits[0], x, y),
   ];
@@ -131,6 +134,14 @@ function specOf(subject: Subject, range: Range, hasExtremes: boolean): Record<st
   };
 }
 
+/** Days at midnight, else the time of day, as fine as the ticks are. */
+const TIME_LABEL = [
+  "utcmilliseconds(datum.value) !== 0 ? utcFormat(datum.value, '%H:%M:%S.%L')",
+  "utcseconds(datum.value) !== 0 ? utcFormat(datum.value, '%H:%M:%S')",
+  "utchours(datum.value) + utcminutes(datum.value) !== 0 ? utcFormat(datum.value, '%H:%M')",
+  "utcFormat(datum.value, '%a %-d %b')",
+].join(" : ");
+
 /** Time on one fixed offset from UTC: the scale reads the shifted instants as UTC, whatever zone the reader's machine has. */
 function timeAxis(subject: Subject, widthSignal: string): Record<string, unknown> {
   return {
@@ -140,8 +151,7 @@ function timeAxis(subject: Subject, widthSignal: string): Record<string, unknown
     scale: { type: "utc", domain: extentOf(subject), domainRaw: { expr: "span" }, nice: false },
     axis: {
       tickCount: { expr: `max(2, floor(${widthSignal} / 105))` },
-      labelExpr:
-        "utchours(datum.value) + utcminutes(datum.value) === 0 ? utcFormat(datum.value, '%a %-d %b') : utcFormat(datum.value, '%H:%M')",
+      labelExpr: TIME_LABEL,
     },
   };
 }
@@ -155,6 +165,23 @@ function bandLayer(row: Row | undefined, [low, high]: Range): Record<string, unk
       data: { values: [{}] },
       mark: { type: "rect", color: BAND },
       encoding: { y: { datum: min, type: "quantitative" }, y2: { datum: max } },
+    },
+  ];
+}
+
+/** Few values are points as well: a line needs two neighbours to show. */
+function pointLayer(
+  { phases }: Subject,
+  x: unknown,
+  y: Record<string, unknown>,
+  color: unknown,
+): Record<string, unknown>[] {
+  if (Math.max(...phases.map(({ counted }) => counted.length)) > FEW) return [];
+  return [
+    {
+      transform: [{ filter: "datum.v !== null" }],
+      mark: { type: "point", filled: true, size: 18, opacity: 1, clip: true },
+      encoding: { x, y: { ...y, field: "v" }, color },
     },
   ];
 }

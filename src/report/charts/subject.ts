@@ -1,5 +1,12 @@
 import { type IntervalSeries, isValid, type Measurements } from "../../recording/measurements.js";
-import { type Phase, QUANTITIES, type Quantity, type Unit } from "../../recording/quantity.js";
+import {
+  PHASE_TO_NEUTRAL,
+  PHASE_TO_PHASE,
+  type Phase,
+  QUANTITIES,
+  type Quantity,
+  type Unit,
+} from "../../recording/quantity.js";
 import { type Duration, HOUR, type Instant, SECOND } from "../../recording/time.js";
 import type { Assessment, Row } from "../../rules/assessment.js";
 import { type LocalClock, localClock } from "../local-time.js";
@@ -15,6 +22,8 @@ export interface Subject {
   readonly phases: readonly SubjectPhase[];
   /** One row per requirement on the quantity; the first is the one that titles speak of. Empty: nothing limits it. */
   readonly limits: readonly Row[];
+  /** Limits on the quantity that hold for longer intervals than these: drawn, but nothing here is counted by them. */
+  readonly orientation: readonly Row[];
   readonly clock: LocalClock;
   readonly start: Instant;
   readonly end: Instant;
@@ -33,44 +42,97 @@ export interface SubjectPhase {
 /** Quantities that get pictures, in the order of the report. */
 const DRAWN: readonly Quantity[] = [
   "voltage",
+  "current",
   "harmonic-voltage",
   "thd-voltage",
+  "thd-current",
   "negative-sequence-unbalance",
+  "pst",
   "plt",
   "mains-signalling",
   "frequency",
+  "active-power",
+  "reactive-power",
 ];
 
-/** One subject per quantity that was judged; of the harmonics the worst order; the frequency even without a limit. */
+/** Drawn of a recording of waveforms also where nothing of them was judged; the frequency is drawn of every log. */
+const ALWAYS_DRAWN: ReadonlySet<Quantity> = new Set([
+  "voltage",
+  "current",
+  "thd-voltage",
+  "thd-current",
+  "negative-sequence-unbalance",
+  "pst",
+  "plt",
+  "active-power",
+  "reactive-power",
+]);
+
+/**
+ * One subject per quantity: at the interval that was judged, of the harmonics the worst order; where no value of that
+ * length is valid (a recording of seconds), at the finest interval measured.
+ */
 export function subjectsOf(assessment: Assessment, measurements: Measurements): Subject[] {
   const clock = localClock(assessment.recording);
   return DRAWN.flatMap((quantity) => {
     const limits = limitsOn(quantity, assessment);
-    const order = limits[0]?.order;
-    const interval = limits[0] === undefined ? undefined : Math.round(limits[0].intervalS * SECOND);
-    const series = measurements.series.filter(
-      (s) =>
-        s.quantity === quantity &&
-        s.order === order &&
-        (limits.length > 0
-          ? s.interval === interval && isJudged(s.phase, limits, assessment)
-          : quantity === "frequency"),
-    );
+    const judged = judgedSeries(quantity, limits, assessment, measurements);
+    const isJudgedValid = judged.some(hasValid);
+    const series = isJudgedValid ? judged : finestSeries(quantity, assessment, measurements);
     const first = series[0];
     if (first === undefined) return [];
+    const { order } = first;
+    const kept = isJudgedValid ? limits : [];
     return {
       id: order === undefined ? quantity : `${quantity}-${order}`,
       quantity,
       order,
       unit: QUANTITIES[quantity].unit,
       interval: first.interval,
-      phases: series.filter((s) => s.interval === first.interval).map((s) => subjectPhase(s, limits[0])),
-      limits,
+      phases: series.map((s) => subjectPhase(s, kept[0])),
+      limits: kept,
+      orientation: isJudgedValid ? [] : limits.filter((row) => row.order === order),
       clock,
       start: measurements.start,
       end: measurements.end,
     };
   });
+}
+
+function judgedSeries(
+  quantity: Quantity,
+  limits: readonly Row[],
+  assessment: Assessment,
+  { series }: Measurements,
+): IntervalSeries[] {
+  const [row] = limits;
+  if (row === undefined) return [];
+  const interval = Math.round(row.intervalS * SECOND);
+  return series.filter(
+    (s) =>
+      s.quantity === quantity &&
+      s.order === row.order &&
+      s.interval === interval &&
+      isJudged(s.phase, limits, assessment),
+  );
+}
+
+function finestSeries(
+  quantity: Quantity,
+  { recording, setup }: Assessment,
+  { series }: Measurements,
+): IntervalSeries[] {
+  if (quantity !== "frequency" && !(recording.kind === "waveforms" && ALWAYS_DRAWN.has(quantity))) return [];
+  const valid = series.filter((s) => s.quantity === quantity && s.order === undefined && hasValid(s));
+  const other: readonly Phase[] = setup.connection?.value === "delta" ? PHASE_TO_NEUTRAL : PHASE_TO_PHASE;
+  const ofConnection = valid.filter(({ phase }) => !other.includes(phase));
+  const kept = ofConnection.length > 0 ? ofConnection : valid;
+  const finest = Math.min(...kept.map(({ interval }) => interval));
+  return kept.filter(({ interval }) => interval === finest);
+}
+
+function hasValid(series: IntervalSeries): boolean {
+  return series.values.some((_, i) => isValid(series, i));
 }
 
 /** The worst row of each requirement on a quantity: failed ones first, and of the harmonics one order only. */

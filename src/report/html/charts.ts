@@ -19,7 +19,8 @@ export async function chartsSection(sections: readonly ChartSection[]): Promise<
 ${blocks}</section>`;
 }
 
-async function figure(chart: Chart): Promise<Html> {
+/** One chart: picture, title, note and the data of its live view. */
+export async function figure(chart: Chart): Promise<Html> {
   const spec = await compileChart(chart, false);
   const svg = await drawChart(chart, spec);
   const { kind, data, extent, offset, unit, limit } = chart;

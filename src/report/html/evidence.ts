@@ -1,7 +1,6 @@
 import type { Assessment } from "../../rules/assessment.js";
-import { instantOf, type LocalClock, localTime } from "../local-time.js";
 import { exact } from "../numbers.js";
-import { UNCONFIRMED_MARK, withUnit } from "../wording.js";
+import { UNCONFIRMED_MARK } from "../wording.js";
 import {
   BINDING_NOTE,
   COUNTING,
@@ -24,8 +23,8 @@ import { type Html, html } from "./html.js";
 import { plainTable } from "./table.js";
 
 /** What lets the other side check the verdict: findings, recording, setup, limits with sources, counting, hashes. */
-export function evidence(assessment: Assessment, clock: LocalClock): Html {
-  return html`${findings(assessment)}${events(assessment, clock)}${recording(assessment)}${setup(assessment)}
+export function evidence(assessment: Assessment): Html {
+  return html`${findings(assessment)}${recording(assessment)}${setup(assessment)}
 ${ruleSet(assessment)}
 <section id="counting"><h2>${HEADINGS.counting}</h2><ul>${COUNTING.map((line) => html`<li>${line}</li>`)}</ul></section>
 ${files(assessment)}`;
@@ -42,19 +41,6 @@ ${
     : html`<ul>${list.map(({ id, severity, sentence }) => html`<li data-finding="${id}"><b>${SEVERITIES[severity]}</b>: ${sentence}</li>\n`)}</ul>
 <p class="note">${LIVE_WORK_NOTE}</p>`
 }</section>`;
-}
-
-function events({ events: list }: Assessment, clock: LocalClock): Html | undefined {
-  if (list.length === 0) return undefined;
-  const rows = list.map(({ kind, phases, start, durationS, extreme, unit }) => [
-    kind.replaceAll("-", " "),
-    phases.join(", "),
-    localTime(clock, instantOf(start)),
-    `${exact(durationS, 0)} s`,
-    withUnit(exact(extreme, 1), unit),
-  ]);
-  return html`<section id="events"><h2>${HEADINGS.events}</h2>
-${plainTable([T.kind, T.phases, T.start, T.duration, T.extreme], rows)}</section>`;
 }
 
 function recording({ recording: r, sources }: Assessment): Html {

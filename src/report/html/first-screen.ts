@@ -1,7 +1,7 @@
 import type { Assessment, Week } from "../../rules/assessment.js";
 import { instantOf, type LocalClock, localTime } from "../local-time.js";
 import { byRequirement, consecutiveWeeks, decidingWeek, requirementTitle } from "../rows.js";
-import { capital, statement, verdictWord, weekEnd, weekText } from "../wording.js";
+import { capital, verdictWord, weekEnd, weekText } from "../wording.js";
 import {
   DANGER_WORDS,
   HEADINGS,
@@ -11,6 +11,7 @@ import {
   WEEK_KINDS,
   WORST_SLIDING_NOTE,
 } from "../wording-page.js";
+import { statement } from "../wording-statement.js";
 import { type Html, html, unbroken } from "./html.js";
 import { coverageText, requirementsTable } from "./requirements.js";
 import { badge, cell, head } from "./table.js";

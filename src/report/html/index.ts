@@ -1,14 +1,17 @@
 import { chartSections } from "../charts/index.js";
+import { eventRecords } from "../events.js";
 import { localClock } from "../local-time.js";
 import type { Renderer } from "../renderer.js";
 import { decidingWeek } from "../rows.js";
 import { verdictWord } from "../wording.js";
 import { HEADINGS } from "../wording-page.js";
 import { chartsSection } from "./charts.js";
+import { eventsSection } from "./events.js";
 import { evidence } from "./evidence.js";
 import { firstScreen } from "./first-screen.js";
 import { page } from "./page.js";
 import { printedRows } from "./requirements.js";
+import { summarySection } from "./summary.js";
 
 export const htmlReport: Renderer = {
   id: "html",
@@ -22,7 +25,9 @@ export const htmlReport: Renderer = {
       title,
       first: firstScreen(assessment, clock),
       charts: await chartsSection(chartSections(assessment, measurements)),
-      evidence: evidence(assessment, clock),
+      events: await eventsSection(assessment, clock, eventRecords(measurements), measurements.eventsSought),
+      summary: summarySection(assessment),
+      evidence: evidence(assessment),
       printed: week === undefined ? undefined : printedRows(assessment, week, clock),
       vega: await assets.vega(),
     });

@@ -11,6 +11,9 @@ import { STYLE } from "./style.js";
 export interface PageParts {
   readonly title: string;
   readonly first: Html;
+  /** Where the recording could show events. */
+  readonly events: Html | undefined;
+  readonly summary: Html | undefined;
   readonly charts: Html;
   readonly evidence: Html;
   /** For paper only. */
@@ -22,6 +25,8 @@ export interface PageParts {
 const LINKS = [
   ["requirements", HEADINGS.requirements],
   ["not-assessed", HEADINGS.notAssessed],
+  ["events", HEADINGS.events],
+  ["summary", HEADINGS.summary],
   ["charts", HEADINGS.charts],
   ["findings", HEADINGS.findings],
   ["recording", HEADINGS.recording],
@@ -34,9 +39,19 @@ const LINKS = [
  * One file that opens offline. Its policy lets nothing be fetched and only its own script run, named by its hash;
  * 'unsafe-eval' is there because Vega turns the expressions of a chart into functions.
  */
-export async function page({ title, first, charts, evidence, printed, vega }: PageParts): Promise<string> {
+export async function page({
+  title,
+  first,
+  events,
+  summary,
+  charts,
+  evidence,
+  printed,
+  vega,
+}: PageParts): Promise<string> {
   const script = inlineScript(`${vega}\n${startScript()}`);
   const policy = `default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-${await sha256Base64(script)}' 'unsafe-eval'; base-uri 'none'; form-action 'none'`;
+  const shown: Readonly<Record<string, Html | undefined>> = { events, summary };
   return html`<!DOCTYPE html>
 <html lang="en">
 <head>
@@ -49,7 +64,8 @@ export async function page({ title, first, charts, evidence, printed, vega }: Pa
 <body>
 <main>
 ${first}
-<nav aria-label="${HEADINGS.contents}">${LINKS.map(([id, text]) => html`<a href="#${id}">${text}</a> `)}</nav>
+<nav aria-label="${HEADINGS.contents}">${LINKS.filter(([id]) => shown[id] !== undefined || !(id in shown)).map(([id, text]) => html`<a href="#${id}">${text}</a> `)}</nav>
+${events}${summary}
 ${charts}
 ${evidence}
 ${printed}

@@ -64,6 +64,16 @@ figure.time .picture { touch-action: pan-y pinch-zoom; cursor: crosshair; }
   table.cards > tbody > tr.more > td { padding-bottom: .6rem; margin-bottom: .4rem; }
   .controls span { display: none; }
 }
+.finding { font-size: 1.05rem; font-weight: 600; }
+.counts { width: auto; margin: .4rem 0; }
+.counts caption { text-align: left; font-weight: 600; padding-bottom: .2rem; }
+.counts th, .counts td { padding: .25rem 1rem .25rem .5rem; border: 1px solid var(--line); font-variant-numeric: tabular-nums; }
+.counts td.some { background: var(--pale); border: 1.5px solid var(--ink); font-weight: 700; }
+.events > tbody > tr.event > * { border-bottom: 0; padding-bottom: 0; }
+.events > tbody > tr.more > td { padding-top: .1rem; }
+figure.event { flex: 1 1 24rem; max-width: 520px; }
+figure.event .picture svg { width: 100%; height: auto; }
+.paper { display: none; }
 .printed { display: none; }
 @page { size: A4; margin: 15mm 14mm 17mm; @bottom-right { content: counter(page) " / " counter(pages); font: 9pt sans-serif; } }
 @page rows { size: A4 landscape; }
@@ -73,7 +83,8 @@ figure.time .picture { touch-action: pan-y pinch-zoom; cursor: crosshair; }
   h1 { font-size: 14pt; }
   h2, h3, figcaption { break-after: avoid; }
   table { font-size: 8pt; }
-  nav, .controls, .tip, tr.more { display: none !important; }
+  nav, .controls, .tip, tr.more:not(.on-paper) { display: none !important; }
+  .paper { display: inline; }
   .requirements > tbody > tr.requirement > * { border-bottom: 1px solid var(--line); padding-bottom: .35rem; }
   .wide { overflow: visible; }
   .wide table { min-width: 0; font-size: 7pt; }

@@ -1,5 +1,6 @@
 /// <reference lib="dom" />
 import type * as Vega from "vega";
+import type { Grid } from "../../charts/chart.js";
 import type { LiveChart, Tools } from "./tools.js";
 
 /** Each static picture of the page becomes a live one as it scrolls into view. */
@@ -91,11 +92,13 @@ export function liveCharts(tools: Tools): void {
       else tip.hide();
     });
     host.addEventListener("pointerleave", tip.hide);
-    if (chart.extent !== undefined)
+    const { profile } = chart.data;
+    if (chart.extent !== undefined && profile !== undefined)
       tools.addSpan({
         figure,
         host,
         extent: chart.extent,
+        shortest: 6 * (profile.t as Grid).step,
         timeAt: valueAt,
         showSpan: (span) => {
           tip.hide();

@@ -7,14 +7,26 @@ export type Reader = (x: number) => string[];
 /** The values of every phase in the interval at an instant (milliseconds on the chart's clock), with their extremes. */
 export function timeReader(chart: LiveChart, { valuesOf, formatAgainstLimits, words }: Tools): Reader {
   const columns = chart.data.profile as Columns;
-  const grid = columns.t as Grid;
+  const { step } = columns.t as Grid;
   const column = (name: string) => (columns[name] === undefined ? [] : valuesOf(columns[name])) as (number | null)[];
   const [v, low, high, out] = [column("v"), column("low"), column("high"), column("out")];
-  const places = new Map<Value, Map<number, number>>();
+  const times = valuesOf(columns.t as Grid) as number[];
+  const places = new Map<Value, number[]>();
   for (const [row, phase] of valuesOf(columns.phase as Columns[string]).entries()) {
-    if (!places.has(phase)) places.set(phase, new Map());
-    places.get(phase)?.set(grid.steps[row] as number, row);
+    if (!places.has(phase)) places.set(phase, []);
+    if ((v[row] ?? null) !== null) places.get(phase)?.push(row);
   }
+  /** Of rows in time order the one nearest to an instant. */
+  const nearest = (rows: readonly number[], time: number): number | undefined => {
+    let [from, to] = [0, rows.length - 1];
+    while (from < to) {
+      const middle = (from + to) >> 1;
+      const [here, next] = [times[rows[middle] as number] as number, times[rows[middle + 1] as number] as number];
+      if (next - time <= time - here) from = middle + 1;
+      else to = middle;
+    }
+    return rows[from];
+  };
   const print = (value: number) => formatAgainstLimits(value, chart.limit, chart.decimals);
   const unit = chart.unit === "1" ? "" : ` ${chart.unit}`;
   const clock = new Intl.DateTimeFormat("en-GB", {
@@ -24,19 +36,23 @@ export function timeReader(chart: LiveChart, { valuesOf, formatAgainstLimits, wo
     month: "short",
     hour: "2-digit",
     minute: "2-digit",
+    ...(step < 60_000 && { second: "2-digit" }),
+    ...(step < 1000 && { fractionalSecondDigits: 2 as const }),
   });
   return (time) => {
-    const slot = Math.round((time - grid.start) / grid.step);
-    const lines = [`${clock.format(grid.start + slot * grid.step)} (${chart.offset})`];
-    for (const [phase, rows] of places) {
-      const row = rows.get(slot) ?? -1;
-      const value = v[row] ?? null;
-      if (value === null) continue;
+    const found = [...places].flatMap(([phase, rows]) => {
+      const row = nearest(rows, time);
+      const isNear = row !== undefined && Math.abs((times[row] as number) - time) <= 0.75 * step;
+      return isNear ? [{ phase, row }] : [];
+    });
+    const at = found.length > 0 ? (times[found[0]?.row as number] as number) : time;
+    const lines = [`${clock.format(Math.round(at))} (${chart.offset})`];
+    for (const { phase, row } of found) {
       const [lowest, highest] = [low[row] ?? null, high[row] ?? null];
       const range =
         lowest === null || highest === null ? "" : ` (${print(lowest)} ${words.extremes} ${print(highest)})`;
       const outside = (out[row] ?? null) === null ? "" : `, ${words.outside}`;
-      lines.push(`${phase} ${print(value)}${unit}${range}${outside}`);
+      lines.push(`${phase} ${print(v[row] as number)}${unit}${range}${outside}`);
     }
     return lines;
   };

@@ -8,6 +8,8 @@ export interface SpanOptions {
   readonly host: HTMLElement;
   /** Start and end of the recording in milliseconds. */
   readonly extent: readonly [number, number];
+  /** Milliseconds below which there is nothing more to see. */
+  readonly shortest: number;
   timeAt(event: MouseEvent): number;
   /** null: the whole recording. */
   showSpan(span: readonly [number, number] | null): void;
@@ -15,12 +17,11 @@ export interface SpanOptions {
 }
 
 /** Zoom and pan of a time axis by wheel, drag, keys and buttons. */
-export function addSpan({ figure, host, extent, timeAt, showSpan, words }: SpanOptions): void {
-  const SHORTEST_SPAN = 3_600_000;
+export function addSpan({ figure, host, extent, shortest, timeAt, showSpan, words }: SpanOptions): void {
   let span: readonly [number, number] = extent;
   const show = (from: number, length: number) => {
     const whole = extent[1] - extent[0];
-    const size = Math.min(whole, Math.max(Math.min(SHORTEST_SPAN, whole), length));
+    const size = Math.min(whole, Math.max(Math.min(shortest, whole), length));
     const start = Math.min(Math.max(from, extent[0]), extent[1] - size);
     span = [start, start + size];
     figure.dataset.span = span.join(" ");

@@ -1,0 +1,41 @@
+import { SECOND } from "../../recording/time.js";
+import type { Assessment } from "../../rules/assessment.js";
+import { measured } from "../numbers.js";
+import { type Summary, summaryLevels } from "../rows.js";
+import { capital, placeText, quantityName, withUnit } from "../wording.js";
+import { intervalText } from "../wording-charts.js";
+import { HEADINGS, SUMMARY_COLUMNS, SUMMARY_NOTE, summaryFurther } from "../wording-page.js";
+import { type Html, html, unbroken } from "./html.js";
+import { plainTable } from "./table.js";
+
+/** Lowest, mean and highest value of each quantity and phase at its shortest interval; longer intervals unfold. */
+export function summarySection(assessment: Assessment): Html | undefined {
+  const [finest, ...longer] = summaryLevels(assessment);
+  if (finest === undefined) return undefined;
+  return html`<section id="summary"><h2>${HEADINGS.summary}</h2>
+<p class="note">${SUMMARY_NOTE}</p>
+${table(finest)}
+${longer.map(
+  (level) => html`<details><summary>${summaryFurther(level.length)}</summary>
+${table(level)}</details>`,
+)}</section>
+`;
+}
+
+function table(entries: readonly Summary[]): Html {
+  return plainTable(
+    Object.values(SUMMARY_COLUMNS),
+    entries.map((entry, i) => {
+      const { quantity, unit, intervalS, n, min, mean, max, p95 } = entry;
+      const isFirst = entries[i - 1]?.quantity !== quantity;
+      const values = [min, mean, max, p95].map((value) => unbroken(withUnit(measured(value, unit), unit)));
+      return [
+        isFirst && html`<b>${capital(quantityName(quantity))}</b>`,
+        placeText({ ...entry, order: undefined }),
+        ...values,
+        unbroken(intervalText(Math.round(intervalS * SECOND))),
+        n,
+      ];
+    }),
+  );
+}
