@@ -1,6 +1,7 @@
 import { Command, CommanderError } from "commander";
 import { registerAssess } from "./commands/assess.js";
 import { registerInspect } from "./commands/inspect.js";
+import { registerProve } from "./commands/prove.js";
 import { registerRules } from "./commands/rules.js";
 import { registerSynth } from "./commands/synth.js";
 import { type Ending, exitCode } from "./exit-code.js";
@@ -31,6 +32,9 @@ export async function run(args: readonly string[], io: Io, debug: boolean): Prom
   registerInspect(program, io);
   registerRules(program, io);
   registerSynth(program, io);
+  registerProve(program, io, (how) => {
+    ending = how;
+  });
   try {
     await program.parseAsync(args, { from: "user" });
   } catch (error) {
