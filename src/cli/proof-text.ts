@@ -40,9 +40,19 @@ function tableLines(rows: readonly JudgedRow[]): string[] {
   });
   const lines = [["", "expected", "computed", "deviation", "tolerance", ""], ...cells];
   const widths = lines[0]?.map((_, c) => Math.max(...lines.map((line) => (line[c] as string).length))) ?? [];
-  return lines.map((line) =>
-    `  ${line.map((cell, c) => (c === 0 ? cell.padEnd(widths[c] as number) : cell.padStart(widths[c] as number))).join("  ")}`.trimEnd(),
-  );
+  const numbers = (line: readonly string[]) =>
+    line
+      .slice(1)
+      .map((cell, c) => `  ${cell.padStart(widths[c + 1] as number)}`)
+      .join("");
+  const room = WIDTH - 2 - numbers(["", "", "", "", "", ""]).length;
+  const width = Math.min(room, widths[0] as number);
+  return lines.flatMap((line) => {
+    const what = line[0] as string;
+    // A description that is too long stands on a line of its own.
+    const [above, beside] = what.length > room ? [[`  ${what}`], ""] : [[], what];
+    return [...above, `  ${beside.padEnd(width)}${numbers(line)}`.trimEnd()];
+  });
 }
 
 function unitText(unit: string): string {
