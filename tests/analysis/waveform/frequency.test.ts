@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { FlaggedSpans } from "../../../src/analysis/waveform/flagged-spans.js";
 import { frequency } from "../../../src/analysis/waveform/frequency.js";
+import type { ChainSetup } from "../../../src/analysis/waveform/phenomenon.js";
 import { SECOND } from "../../../src/recording/time.js";
 import { random } from "../../support/random.js";
 import { START } from "../../support/series.js";
@@ -59,6 +61,31 @@ describe("power frequency over 10 s", () => {
     expect(series.coverage[0]).toBeCloseTo(0.4, 2);
     expect(series.coverage[1]).toBe(1);
     expect(series.coverage[2]).toBe(1);
+  });
+
+  it("counts a cycle that crosses the tick to neither side", () => {
+    const channels = [voltage("L1")];
+    const setup = {
+      channels,
+      samplesPerSecond: 1000,
+      start: START,
+      flags: new FlaggedSpans(),
+    } as unknown as ChainSetup;
+    const state = frequency.start(setup);
+    // 499 cycles of 20 ms, one of 40 ms across the tick, then 16 ms each; an untracked one is left out.
+    let at = 0;
+    const cycle = (length: number, tracked = true) => {
+      state.cycle?.({ from: at, to: at + length, tracked });
+      at += length;
+    };
+    for (let n = 0; n < 499; n++) cycle(20);
+    cycle(40);
+    cycle(31, false);
+    for (let n = 0; n < 600; n++) cycle(16);
+    const f = one(state.finish().series ?? [], {});
+    expect([...f.values]).toEqual([50, 62.5]);
+    expect(f.coverage[0]).toBe(1);
+    expect(f.coverage[1]).toBeCloseTo((20 + 600 * 16) / 10_000, 9);
   });
 
   it("leaves the cycles of an interruption out, and the time they take uncovered", async () => {

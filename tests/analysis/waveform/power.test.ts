@@ -76,12 +76,32 @@ describe("power of three phases", () => {
     ).toBeLessThan(0.5);
     const factor = one(series, { quantity: "power-factor", phase: "system" }, WINDOW);
     expect(farthest(factor.values, 1 / Math.sqrt(6))).toBeLessThan(1e-4);
+    // All is sinusoidal, the neutral's current, too.
+    const distortion = one(series, { quantity: "current-distortion-power", phase: "system" }, WINDOW);
+    expect(farthest(distortion.values, 0)).toBeLessThan(0.005 * apparent);
     // The positive sequence is a third of the current, in phase with its voltage.
     const fundamental = one(series, { quantity: "fundamental-active-power", phase: "system" }, WINDOW);
     expect(farthest(fundamental.values, 3 * 230 * 10)).toBeLessThan(0.5);
     expect(farthest(one(series, { quantity: "displacement-factor", phase: "system" }, WINDOW).values, 1)).toBeLessThan(
       1e-4,
     );
+  });
+
+  /** IEEE 1459-2010, 3.2.2.8: Ue² = (3·ΣUa² + ΣUab²)/18, here with a zero sequence in the voltages. */
+  it("counts a zero sequence of the voltages as the standard does", async () => {
+    const rms = [240, 225, 235];
+    const source = star(
+      ANGLES.map((a, i) => sines([rms[i] as number, F, a])),
+      ANGLES.map((a) => sines([10, F, a])),
+    );
+    const { series } = await measured(source, {}, [power]);
+    const [a, b, c] = rms as [number, number, number];
+    // Between two phases 120° apart: Uab² = Ua² + Ub² + Ua·Ub.
+    const between = 2 * (a * a + b * b + c * c) + a * b + b * c + c * a;
+    const apparent = 3 * Math.sqrt((3 * (a * a + b * b + c * c) + between) / 18) * 10;
+    expect(
+      farthest(one(series, { quantity: "apparent-power", phase: "system" }, WINDOW).values, apparent),
+    ).toBeLessThan(0.05);
   });
 
   it("takes the neutral's current as measured where there is a channel for it", async () => {
@@ -128,18 +148,22 @@ describe("power of three phases", () => {
   });
 
   it("puts channels with a skew at the same instant", async () => {
-    const source = sampled(
-      [
-        [voltage("L1"), sines([230, F])],
-        [current("L1", 90e-6), sines([10, F, -30], [3, 7 * F, 50])],
-      ],
-      { samplesPerSecond: 10240, seconds: 2 },
-    );
-    const { series } = await measured(source, {}, [power]);
-    expect(farthest(one(series, { quantity: "active-power" }, WINDOW).values, 2300 * Math.cos(30 * TURN))).toBeLessThan(
-      0.05,
-    );
-    expect(farthest(one(series, { quantity: "reactive-power" }, WINDOW).values, 1150)).toBeLessThan(0.05);
+    for (const phases of [["L1"], PHASES] as const) {
+      const source = sampled(
+        [
+          ...phases.map((p, i) => [voltage(p), sines([230, F, ANGLES[i] as number])] as const),
+          ...phases.map(
+            (p, i) => [current(p, 90e-6), sines([10, F, (ANGLES[i] as number) - 30], [3, 7 * F, 50])] as const,
+          ),
+        ],
+        { samplesPerSecond: 10240, seconds: 2 },
+      );
+      const { series } = await measured(source, {}, [power]);
+      const value = (quantity: "active-power" | "reactive-power") =>
+        one(series, { quantity, phase: "L1" }, WINDOW).values;
+      expect(farthest(value("active-power"), 2300 * Math.cos(30 * TURN))).toBeLessThan(0.05);
+      expect(farthest(value("reactive-power"), 1150)).toBeLessThan(0.05);
+    }
   });
 
   it("has no factor without load, and says what power needs", async () => {
@@ -182,10 +206,13 @@ describe("energy", () => {
     const energy = (quantity: "energy-import" | "energy-export") => {
       const s = one(series, { quantity, phase: "L1" }, 10 * MINUTE);
       expect(s.unit).toBe("Wh");
-      return s.values[s.starts.indexOf(START)] as number;
+      return s.values.subarray(s.starts.indexOf(START - 10 * MINUTE));
     };
     const hours = HOUR / SECOND;
-    expect(energy("energy-import")).toBeCloseTo((2300 * 200) / hours, 0);
-    expect(energy("energy-export")).toBeCloseTo((1150 * 400) / hours, 0);
+    expect(energy("energy-import")[1]).toBeCloseTo((2300 * 200) / hours, 0);
+    expect(energy("energy-export")[1]).toBeCloseTo((1150 * 400) / hours, 0);
+    // Of the ten minutes before, only their last second was recorded.
+    expect(energy("energy-import")[0]).toBeLessThan(2300 / hours);
+    expect(energy("energy-import")[0]).toBeGreaterThan((0.75 * 2300) / hours);
   });
 });

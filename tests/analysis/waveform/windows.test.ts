@@ -131,6 +131,43 @@ describe("half cycles", () => {
     for (const h of inside) expect(Math.abs((h.oneCycle[0] as number) - 92)).toBeLessThan(0.002 * 230);
   });
 
+  it("are right to the last one, wherever in a cycle the recording ends", async () => {
+    for (let extra = 0; extra < 130; extra += 3) {
+      const samples = 3200 + extra;
+      const source = sampled([[voltage("L1"), sines([230, 50.3, 20])]], {
+        samplesPerSecond: 6400,
+        seconds: samples / 6400,
+      });
+      const { halves } = await seen(source);
+      const last = halves.at(-1);
+      expect((last?.from ?? 0) + (last?.period ?? 0)).toBeGreaterThan(samples - 6400 / 50.3 / 2 - 4);
+      for (const h of halves) expect(Math.abs((h.oneCycle[0] as number) / 230 - 1)).toBeLessThan(2e-4);
+    }
+  });
+
+  it("and windows see channels with a skew at the same instants as those without", async () => {
+    const supply = scaled(sines([230, 50, 12]), 1.003, 1.42, 0.3);
+    const source = sampled(
+      [
+        [voltage("L1"), supply],
+        [voltage("L2", 0.0021), supply],
+        [voltage("L3", -0.0007), supply],
+      ],
+      { samplesPerSecond: 12800, seconds: 2 },
+    );
+    const { halves, windows } = await seen(source);
+    for (const { oneCycle, halfCycle } of halves) {
+      for (const values of [oneCycle, halfCycle]) {
+        for (const c of [1, 2]) expect(Math.abs((values[c] as number) - (values[0] as number))).toBeLessThan(0.3);
+      }
+    }
+    for (const { channels } of windows) {
+      const [a, b, c] = channels.map((x) => x.rms) as [number, number, number];
+      expect(Math.abs(b - a)).toBeLessThan(0.02);
+      expect(Math.abs(c - a)).toBeLessThan(0.02);
+    }
+  });
+
   it("give the peak of each half cycle", async () => {
     const signal = (t: number) => sines([230, 50])(t) + (t > 1.004 && t < 1.0045 ? 400 : 0);
     const { halves } = await seen(sampled([[voltage("L1"), signal]], { samplesPerSecond: 10000, seconds: 2 }));
