@@ -10,6 +10,7 @@ import {
 } from "../formats/comtrade/write.js";
 import type { Progress } from "../recording/log-file.js";
 import type { GivenSetup } from "../recording/setup.js";
+import { isoUtc } from "../recording/time.js";
 import { offsetText, TimeZone } from "../recording/time-zone.js";
 import { intervalLogLines } from "../synth/interval-log.js";
 import { type CheckedScenario, loggedSpan } from "../synth/parse-scenario.js";
@@ -134,6 +135,7 @@ function setupOf(scenario: CheckedScenario, { format, edition }: LogForm): Given
     nominalFrequency,
     zone: shownTwice ? offsetText(zone.offsetAt(start)) : scenario.zone,
     ...(scenario.intervalLogs.length > 0 && { intervalLabel: "start" }),
-    ...(format !== "csv" && scenario.samplesPerSecond !== undefined && { dateOrder: edition === 1991 ? "mdy" : "dmy" }),
+    ...(scenario.samplesPerSecond !== undefined &&
+      (format === "csv" ? { start: isoUtc(start) } : { dateOrder: edition === 1991 ? "mdy" : "dmy" })),
   };
 }

@@ -13,7 +13,7 @@ const NOTES = [
 ];
 
 /** What is known of a made log, for truth.json: units are in the names. Nothing in it depends on the format of the log. */
-export function truthOf(scenario: CheckedScenario): Record<string, unknown> {
+export function truthOf(scenario: CheckedScenario) {
   const truth = new SignalTruth(scenario);
   const { start, end } = loggedSpan(scenario);
   const { durationS, samplesPerSecond, noise, quantisation, frequency } = scenario;
@@ -79,6 +79,8 @@ export function truthOf(scenario: CheckedScenario): Record<string, unknown> {
     }),
   };
 }
+
+export type Truth = ReturnType<typeof truthOf>;
 
 function spanEntry(truth: SignalTruth, { fromS, toS, channels, u2, u0, powers }: SpanTruth) {
   return {

@@ -5,37 +5,11 @@ import { synthesise } from "../../src/synth/synthesise.js";
 import { truthOf } from "../../src/synth/truth.js";
 import { rms, samplesOf, scenario, sineAt } from "./support.js";
 
-/** The parts of truth.json that are compared here. */
-interface Truth {
-  channels: { name: string; unit: string; noiseRms: number }[];
-  spans: {
-    fromS: number;
-    toS: number;
-    channels: Record<
-      string,
-      {
-        rms: number;
-        fundamentalRms: number;
-        fundamentalDegrees: number;
-        thdPercent: number | null;
-        harmonicsPercent: Record<string, number>;
-        interharmonicsPercentByHz?: Record<string, number>;
-      }
-    >;
-    u2Percent?: number | null;
-    u0Percent?: number | null;
-    power?: { phase: string; activeW: number; reactiveVar: number; apparentVA: number }[];
-  }[];
-  events: { kind: string; start: string; startS: number; durationS: number; extremeV: number; phases: string[] }[];
-  recording: Record<string, unknown>;
-  tenMinutes: { start: string; rms: Record<string, number>; frequencyHz: number; flagged: boolean }[];
-}
-
 const RATE = 6400;
 
 async function both(given: Partial<GivenScenario>) {
   const checked = scenario(given);
-  const truth = truthOf(checked) as unknown as Truth;
+  const truth = truthOf(checked);
   return { truth, samples: await samplesOf(synthesise(checked)) };
 }
 
@@ -104,11 +78,11 @@ describe.each([
         expect(Math.cos(((at(50).degrees - own.fundamentalDegrees) * Math.PI) / 180)).toBeCloseTo(1, 9);
         const percent = (hertz: number) => (100 * at(hertz).rms) / at(50).rms;
         for (const [order, value] of Object.entries(own.harmonicsPercent)) {
-          expect(percent(50 * Number(order))).toBeCloseTo(value, 7);
+          expect(percent(50 * Number(order))).toBeCloseTo(value as number, 7);
           compared++;
         }
         for (const [hertz, value] of Object.entries(own.interharmonicsPercentByHz ?? {})) {
-          expect(percent(Number(hertz))).toBeCloseTo(value, 7);
+          expect(percent(Number(hertz))).toBeCloseTo(value as number, 7);
         }
         const orders = Array.from({ length: 39 }, (_, i) => percent(50 * (i + 2)));
         expect(Math.hypot(...orders)).toBeCloseTo(own.thdPercent, 7);
