@@ -5,9 +5,10 @@ import type { GivenSetup } from "../recording/setup.js";
 import { comtrade } from "./comtrade/index.js";
 import { csvFormat } from "./csv/csv.js";
 import type { LogFormat } from "./log-format.js";
+import { waveformCsv } from "./waveform-csv/index.js";
 
 /** Every format a log can have; the first that recognises a file reads it. */
-export const formats: readonly LogFormat[] = [comtrade, csvFormat];
+export const formats: readonly LogFormat[] = [comtrade, waveformCsv, csvFormat];
 
 /** Names under which files that belong to a named one may lie beside it, by any format. */
 export function companionsOf(name: string): readonly string[] {

@@ -135,7 +135,8 @@ function withTransformers(scaled: Scaled, setup: GivenSetup): Scaled {
   return { ...scaled, scale, why };
 }
 
-function transformerRatio(value: number | string): Ratio {
+/** Primary over secondary, as the setup states it. @throws UsageError for a zero */
+export function transformerRatio(value: number | string): Ratio {
   const [primary, secondary] = String(value).split("/");
   const { num, den } = ratio(secondary ?? "1");
   const result = times(ratio(primary ?? "1"), { num: den, den: num });
