@@ -80,6 +80,15 @@ describe("the cell of an event", () => {
     expect(cell("swell", 109, 1)).toBeUndefined();
   });
 
+  it("is none between columns that do not meet", () => {
+    const columns = [
+      { id: "a", from: 0.01, to: 0.2 },
+      { id: "b", from: 0.5, to: 1 },
+    ];
+    const seconds = (durationS: number) => classify(event("dip", 50, durationS), { ...table("dip"), columns })?.column;
+    expect([0.2, 0.3, 0.5, 0.500001].map(seconds)).toEqual(["a", undefined, undefined, "b"]);
+  });
+
   it("is not told for another kind, for an event cut off, and where the voltage in % is not known", () => {
     expect(classify(event("swell", 50, 0.1), table("dip"))).toBeUndefined();
     expect(classify(event("interruption", 0, 0.1), table("dip"))).toBeUndefined();

@@ -60,8 +60,8 @@ class TransientState implements PhenomenonState {
   private readonly bursts: readonly Burst[];
   private readonly events: VoltageEvent[] = [];
   private unlisted = 0;
-  /** The sample to look at next; undefined at the start of an unbroken stretch. */
-  private next: number | undefined;
+  /** The sample to look at next. */
+  private next = 0;
   private period = 0;
 
   constructor(
@@ -74,9 +74,9 @@ class TransientState implements PhenomenonState {
   }
 
   halfCycle({ from, period }: HalfCycle): void {
-    const first = this.next ?? Math.ceil(from);
+    const first = this.next;
     const end = Math.ceil(from + period / 2);
-    this.next = Math.max(first, end);
+    this.next = end;
     this.period = period;
     if (first - Math.ceil(CYCLES_BACK * period) < this.setup.history.base) return;
     const found = this.bursts.map((_, c) => this.look(c, first, end, period));
@@ -93,7 +93,6 @@ class TransientState implements PhenomenonState {
 
   gap(): void {
     this.close();
-    this.next = undefined;
   }
 
   finish(): PhenomenonResult {

@@ -94,6 +94,9 @@ describe("voltage events through the whole chain", () => {
       return [first, first + (piece.channels[0]?.samples.length ?? 0) / piece.samplesPerSecond];
     });
     for (const [k, t] of [0.9, 1.2, 1.8, 2.1].entries()) expect(spans?.flat()[k]).toBeCloseTo(t, 2);
+    const before = (event.start - (event.waveform?.[0]?.start ?? 0)) / SECOND;
+    expect(before).toBeGreaterThan(0.1 - 1 / rate);
+    expect(before).toBeLessThan(0.1 + 1e-6);
     for (const piece of event.waveform ?? []) {
       expect(piece.channels.map((c) => `${c.quantity} ${c.phase}`)).toEqual(["voltage L1", "current L1"]);
       const first = ((piece.start - START) / SECOND) * rate;
@@ -104,6 +107,18 @@ describe("voltage events through the whole chain", () => {
         }
       }
     }
+  });
+
+  it("do not keep a sample twice where the stretches around start and end meet", async () => {
+    const source = sampled([[voltage("L1"), scaled(sines([230, 50]), 1, 1.25, 0.5)]], {
+      samplesPerSecond: 4000,
+      seconds: 3,
+    });
+    const [event] = (await measureWaveform(source, POINT, {}, [voltageEvents()])).events as [VoltageEvent];
+    const [first, second, ...more] = event.waveform ?? [];
+    expect(more).toHaveLength(0);
+    const end = (first?.start ?? 0) + ((first?.channels[0]?.samples.length ?? 0) * SECOND) / 4000;
+    expect(second?.start).toBe(end);
   });
 
   it("of a short event keep one stretch of samples, and less of it at the edges of the recording", async () => {

@@ -117,6 +117,19 @@ describe("polyphase events", () => {
     expect(Math.abs((l2?.durationS ?? 0) - 0.4)).toBeLessThan(0.0034);
   });
 
+  it("last from the earliest start to the latest end of those that fall and return in the same half cycle", () => {
+    const three: DrivenChannel[] = [sag(1.0041, 1.2095, 80), sag(1.0051, 1.2085, 80), sag(1.0061, 1.2075, 80)].map(
+      (steps, i) => ({ ...(threePhases([])[i] as DrivenChannel), degrees: 0, steps: [[0, 230], ...steps] }),
+    );
+    const event = only(eventsOf(standard, three, { seconds: 2 }));
+    const { start, durationS, perPhase = [] } = event;
+    const starts = perPhase.map((p) => p.start);
+    const ends = perPhase.map((p) => p.start + 1e6 * p.durationS);
+    expect(new Set(starts).size).toBe(3);
+    expect(start).toBe(Math.min(...starts));
+    expect(start + 1e6 * durationS).toBeCloseTo(Math.max(...ends), 3);
+  });
+
   it("make two dips of phases that do not overlap", () => {
     const events = eventsOf(standard, threePhases(sag(1, 1.2, 184), sag(1.3, 1.6, 161)), { seconds: 2.5 });
     expect(events.map((e) => e.phases)).toEqual([["L1"], ["L2"]]);
@@ -191,6 +204,13 @@ describe("the sliding reference", () => {
     expect(only(at(1, 206.5)).reference).toBeCloseTo(220 + 10 * 0.9967 ** 5, 6);
   });
 
+  it("holds still where samples are missing", () => {
+    const steps = onePhase([0, 220], [30, Number.NaN], [31, 220], ...sag(60, 60.2, 180));
+    const event = eventsOf(sliding, steps, { seconds: 61 }).find((e) => e.complete);
+    // Windows of 0.2 s: 300 less the six that touch the missing second.
+    expect(event?.reference).toBeCloseTo(220 + 10 * 0.9967 ** 294, 1);
+  });
+
   it("holds still during an event", () => {
     const event = only(eventsOf(sliding, onePhase([1, 180], [61, 206], [62, 212], [63, 230]), { seconds: 65 }));
     expect(event.durationS).toBeCloseTo(61, 3);
@@ -212,6 +232,9 @@ describe("flags", () => {
     expect(flagged(1.2, 1.21)).toBe(true);
     expect(flagged(0, 0.99)).toBe(false);
     expect(flagged(1.23, 3)).toBe(false);
+    // A shallow dip ends a cycle earlier by its half-cycle values, and is marked whole all the same.
+    const shallow = drive(standard, onePhase(...sag(1.01, 1.21, 0.89 * 230)), { seconds: 3 });
+    expect(shallow.setup.flags.touches(12_001, 12_100)).toBe(true);
   });
 
   it("are complete when a window is closed", () => {
@@ -233,6 +256,7 @@ describe("events that the samples cut off", () => {
     const [first, last] = eventsOf(standard, onePhase([0, 115], [0.5, 230], [1.5, 115]), { seconds: 2 });
     expect(first).toMatchObject({ complete: false, cutOff: { start: "recording" } });
     expect(startOf(first as VoltageEvent)).toBe(0);
+    expect(first?.perPhase?.[0]?.start).toBe(first?.start);
     expect(first?.durationS).toBeCloseTo(0.5, 5);
     expect(last).toMatchObject({ complete: false, cutOff: { end: "recording" } });
     expect(last?.durationS).toBeCloseTo(0.5, 5);
@@ -263,6 +287,32 @@ describe("events that the samples cut off", () => {
     expect(events[1]?.durationS).toBeCloseTo(0.2, 2);
   });
 
+  it("go on as a new event in the channels that still have samples", () => {
+    const channels = threePhases(
+      [
+        [1, 115],
+        [1.6, 230],
+      ],
+      [
+        [1, 115],
+        [1.3, Number.NaN],
+      ],
+    );
+    const [first, second] = eventsOf(standard, channels, { seconds: 2.5 });
+    expect(first).toMatchObject({ phases: ["L1", "L2"], cutOff: { end: "gap" } });
+    expect(second).toMatchObject({ phases: ["L1"], complete: false, cutOff: { start: "gap" } });
+    expect(startOf(second as VoltageEvent) + (second?.durationS ?? 0)).toBeCloseTo(1.6, 5);
+  });
+
+  it("last in every phase to the cut, also in one that was back for a time", () => {
+    const channels = threePhases([...sag(1, 1.1, 115), [1.3, 115]], [[1, 150]]);
+    const event = only(eventsOf(standard, channels, { seconds: 1.5 }));
+    expect(event.perPhase?.map((p) => [p.phase, p.crossings, p.durationS])).toEqual([
+      ["L1", 2, event.durationS],
+      ["L2", 1, expect.closeTo(event.durationS, 2)],
+    ]);
+  });
+
   it("do not end because of a channel that had no part in them", () => {
     const event = only(eventsOf(standard, threePhases(sag(1, 1.5, 115), [[1.2, Number.NaN]]), { seconds: 2.5 }));
     expect(event).toMatchObject({ complete: true, phases: ["L1"] });
@@ -270,8 +320,8 @@ describe("events that the samples cut off", () => {
   });
 
   it("last at least half a cycle", () => {
-    const event = only(eventsOf(standard, onePhase(...sag(1.003, 1.007, 0)), { seconds: 2 }));
-    expect(event.durationS).toBeGreaterThanOrEqual(0.01);
+    const event = only(eventsOf(standard, onePhase(...sag(1.003, 1.012, 174.8)), { seconds: 2 }));
+    expect(event.durationS).toBe(0.01);
   });
 });
 
