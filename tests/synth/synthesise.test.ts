@@ -128,6 +128,19 @@ describe("what changes in the course of time", () => {
     expect(shifted["U L1"]?.[at(0.205)]).toBeCloseTo(peak, 9);
   });
 
+  it("of several steps the last one before a time holds, whatever their order in the scenario", async () => {
+    const steps = [
+      { atS: 0.6, toPercent: 90 },
+      { atS: 0.2, toPercent: 110 },
+      { atS: 0.4, toPercent: 95, phases: ["L2" as const] },
+    ];
+    const u = await made({ voltage: { volts: 200, steps } });
+    const levels = (name: string) =>
+      [0, 0.2, 0.4, 0.6].map((s) => rms(u[name] as Float64Array, s * RATE, (s + 0.2) * RATE).toFixed(6));
+    expect(levels("U L1")).toEqual(["200.000000", "220.000000", "220.000000", "180.000000"]);
+    expect(levels("U L2")).toEqual(["200.000000", "220.000000", "190.000000", "180.000000"]);
+  });
+
   it("follows one dip by the next without a sample between (two stages)", async () => {
     const u = await made({
       dips: [
