@@ -24,7 +24,7 @@ export const columnSetupSchema = z.strictObject({
 
 /** What one channel of a waveform log holds, where its name and phase do not say it or say it wrongly. */
 export const channelSetupSchema = z.strictObject({
-  /** Name exactly as in the log, or the 1-based position among the analog channels. */
+  /** Name exactly as in the log, or the 1-based position: among the analog channels, or of the column in a table. */
   channel: z.union([z.string(), z.int().positive()]),
   /** True: leave the channel out. Then nothing else may be given. */
   ignore: z.literal(true).optional(),
@@ -94,6 +94,13 @@ export const setupSchema = z.strictObject({
   /** Applied to all voltages (currents, powers): the log holds secondary values. */
   voltageRatio: transformerRatio.optional(),
   currentRatio: transformerRatio.optional(),
+  /** For a table of samples whose times are missing or too coarse to tell it. */
+  samplesPerSecond: z.number().positive().optional(),
+  /** When the first sample of a table without dates was taken: ISO 8601, in `zone` unless it ends in Z or an offset. */
+  start: z
+    .string()
+    .regex(/^\d{4}-\d\d-\d\d[T ]\d\d:\d\d(:\d\d(\.\d{1,6})?)?(Z|[+-]\d\d:?\d\d)?$/)
+    .optional(),
   columns: z.array(columnSetupSchema).optional(),
   channels: z.array(channelSetupSchema).optional(),
   measurement: measurementSchema.optional(),
