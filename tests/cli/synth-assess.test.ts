@@ -1,6 +1,6 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, resolve } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { run } from "../../src/cli/run.js";
 import type { Truth } from "../../src/synth/truth.js";
@@ -133,6 +133,12 @@ describe.each([["comtrade"], ["csv"]])("a steady signal as %s", (format) => {
     }
     expect(results.events).toEqual([]);
   });
+});
+
+it("the flicker of a published row is in the example scenario, and Pst is 1 in the ten minutes that it names", async () => {
+  const scenario = readFileSync(resolve(import.meta.dirname, "../../scenarios/sawmill-flicker.yaml"), "utf8");
+  const { results } = await assessed("sawmill-flicker", scenario);
+  within(1, 0.01, range(results, "pst", "L1"));
 });
 
 it("events are found with kind, phases, start, length and size, on the recorder's clock", async () => {

@@ -1,6 +1,9 @@
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
 import { describe, expect, it } from "vitest";
 import { UsageError } from "../../src/errors.js";
 import { parseScenario } from "../../src/synth/parse-scenario.js";
+import { scenarioSchema } from "../../src/synth/scenario.js";
 
 const BASE = [
   "title: Test bench (invented)",
@@ -109,4 +112,10 @@ it("lets entries on other phases overlap, and entries on one phase follow each o
     "swells: [{ atS: 1, durationS: 2, percent: 120, phases: [L2] }]",
   );
   expect(parseScenario(both, "s.yaml").dips).toHaveLength(2);
+});
+
+it("scenarios/README.md names every entry", () => {
+  const readme = readFileSync(resolve(import.meta.dirname, "../../scenarios/README.md"), "utf8");
+  const names = [...Object.keys(scenarioSchema.shape), ...Object.keys(scenarioSchema.shape.voltage.shape)];
+  expect(names.filter((name) => !new RegExp(`\\b${name}\\b`).test(readme))).toEqual([]);
 });
