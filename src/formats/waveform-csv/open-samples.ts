@@ -4,6 +4,7 @@ import type { ColumnReading, Ledger } from "../../recording/recording.js";
 import type { GivenSetup } from "../../recording/setup.js";
 import { SECOND } from "../../recording/time.js";
 import { instantOfSample, type WaveformSource } from "../../recording/waveform.js";
+import { shown } from "../csv/records.js";
 import { entriesByChannel } from "../waveform/channel-entries.js";
 import { leftOut, withoutDoubles } from "../waveform/doubles.js";
 import { joinParts, type Part } from "../waveform/join.js";
@@ -99,7 +100,7 @@ function withoutStill(channel: SampleChannel, signs: SignChanges | undefined): S
 }
 
 function noChannel(file: string, channels: readonly SampleChannel[]): LogError {
-  const why = channels.slice(0, 6).map(({ channel, reason }) => `"${channel.name}": ${reason}`);
+  const why = channels.slice(0, 4).map(({ channel, reason }) => `${shown(channel.name)}: ${reason}`);
   if (channels.length > why.length) why.push("…");
   const what = `none of its columns is a sampled phase voltage or current (${why.join("; ")}); say what they are in the setup under channels:`;
   return new LogError(file, undefined, what);

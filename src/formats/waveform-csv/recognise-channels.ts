@@ -7,6 +7,7 @@ import { type Draft, draftColumn, type SeriesDraft } from "../csv/recognise-colu
 import { LogHeaders } from "../csv/recognise-columns-log.js";
 import { placeUnnamedPhases } from "../csv/recognise-columns-phases.js";
 import { transformerRatio } from "../csv/recognise-columns-scale.js";
+import { shown } from "../csv/records.js";
 import { plain } from "../csv/vocabulary.js";
 import { channelText, type NamedChannel } from "../waveform/channel-entries.js";
 import type { ChannelUse } from "../waveform/doubles.js";
@@ -134,7 +135,7 @@ function unitOf(
       why: `V: no unit is written; the r.m.s. value ${rms} of the first samples lies between 80 and 1000`,
     };
   }
-  return `no unit is stated for "${column.header.trim()}"; where it is ${own}, say quantity: ${quantity} in the setup under channels:`;
+  return `no unit is stated for ${shown(column.header)}; where it is ${own}, say quantity: ${quantity} in the setup under channels:`;
 }
 
 /** Between phases in the order 2-1, 3-2 or 1-3. */

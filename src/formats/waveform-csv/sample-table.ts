@@ -11,6 +11,9 @@ import { NO_OFFSET, StampReader } from "../csv/stamp-reader.js";
 import { openText, readHead } from "../csv/text-source.js";
 import { findTimesWithout, numberAt, type SampleTimes, timeColumns } from "./find-times.js";
 
+/** How much of a text is enough to find out how its samples are written. */
+const LOOK = 64 * 1024;
+
 /** How the samples of one file are written. */
 export interface SampleTable {
   readonly file: LogFile;
@@ -40,7 +43,7 @@ export async function openTable(file: LogFile, setup: GivenSetup): Promise<Sampl
   const source = await openText(file);
   try {
     const { bytes, length, complete } = await readHead(source);
-    return describe(file, bytes.subarray(0, length), complete, setup);
+    return describe(file, bytes.subarray(0, Math.min(length, LOOK)), complete && length <= LOOK, setup);
   } finally {
     await source.blocks.return(undefined);
   }
