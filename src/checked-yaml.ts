@@ -170,9 +170,13 @@ function kindOf(expected: string): string {
   return KINDS[expected] ?? expected;
 }
 
+/** A wrong file may be one long text. */
+const LONGEST_QUOTE = 60;
+
 function shown(value: unknown): string {
   if (value === null) return "empty";
   if (Array.isArray(value)) return "a list";
   if (typeof value === "object") return "a group of named entries";
-  return typeof value === "string" ? `the text "${value}"` : String(value);
+  if (typeof value !== "string") return String(value);
+  return `the text "${value.length > LONGEST_QUOTE ? `${value.slice(0, LONGEST_QUOTE)}…` : value}"`;
 }

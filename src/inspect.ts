@@ -26,6 +26,8 @@ export interface Inspection {
   readonly series: readonly SeriesSummary[];
   readonly remarks: readonly string[];
   readonly ruleSet: { readonly id: string; readonly title: string };
+  /** The setup as it was given. */
+  readonly given: GivenSetup;
   /** Absent where a fact is missing: `question` asks for it. */
   readonly setup?: Setup;
   readonly question?: string;
@@ -92,6 +94,7 @@ export async function inspect(
     }),
     remarks: [...recording.ledger.remarks, ...measurements.remarks],
     ruleSet: { id: ruleSet.id, title: ruleSet.title },
+    given,
     ...(setup !== undefined && { setup }),
     ...(question !== undefined && { question }),
     findings: setup === undefined ? [] : runChecks({ recording, measurements, setup }),

@@ -3,7 +3,9 @@ import { run } from "./cli/run.js";
 
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   // The reader of a pipe has gone, as with `| head`.
-  if (error.code !== "EPIPE") throw error;
+  if (error.code === "EPIPE") return;
+  process.stderr.write(`mainswitness: the result cannot be written to standard output (${error.message}).\n`);
+  process.exit(1);
 });
 
 process.exitCode = await run(

@@ -69,6 +69,17 @@ function findings(quantity: Quantity, pairs: readonly Pair[], { setup }: CheckIn
   ];
 }
 
+/** All that is measured through the leads of the voltages. */
+const OF_A_VOLTAGE_LEAD: readonly Quantity[] = [
+  "voltage",
+  "harmonic-voltage",
+  "thd-voltage",
+  "pst",
+  "plt",
+  "negative-sequence-unbalance",
+  "zero-sequence-unbalance",
+];
+
 function sameFinding(quantity: Quantity, pairs: readonly Pair[], single: boolean): Finding {
   const phases = phasesOf(pairs);
   const worst = pairs.reduce((a, b) => (b.equal > a.equal ? b : a));
@@ -91,8 +102,7 @@ function sameFinding(quantity: Quantity, pairs: readonly Pair[], single: boolean
       stretchRows: worst.stretchRows,
       ...(worst.stretchRows > 0 && { stretchFrom: isoUtc(worst.stretchFrom) }),
     },
-    quantities:
-      quantity === "voltage" ? [quantity, "negative-sequence-unbalance", "zero-sequence-unbalance"] : [quantity],
+    quantities: quantity === "voltage" ? OF_A_VOLTAGE_LEAD : [quantity],
     phases: quantity === "voltage" ? [...phases, "system"] : phases,
   };
 }

@@ -11,7 +11,9 @@ import { frequencyConstant } from "./frequency-constant.js";
 import { gaps } from "./gaps.js";
 import { highestVoltage } from "./highest-voltage.js";
 import { identicalPhases } from "./identical-phases.js";
+import { interruptedIntervals } from "./interrupted-intervals.js";
 import { intervalLength } from "./interval-length.js";
+import { leftOutVoltages } from "./left-out-voltages.js";
 import { meanOutsideExtremes } from "./mean-outside-extremes.js";
 import { nominalFrequency } from "./nominal-frequency.js";
 import { openNeutral } from "./open-neutral.js";
@@ -29,6 +31,8 @@ export const CHECKS: readonly Check[] = [
   highestVoltage,
   declaredVoltage,
   nominalFrequency,
+  leftOutVoltages,
+  interruptedIntervals,
   deadPhase,
   identicalPhases,
   meanOutsideExtremes,

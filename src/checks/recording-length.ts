@@ -7,14 +7,14 @@ export const recordingLength: Check = {
   id: "recording-length",
   title: "Recordings shorter than a week",
   source: "EN 50160:2010, 4.2 and 5.2: requirements count over a week",
-  run({ recording: { start, end } }) {
+  run({ recording: { start, end, cropped } }) {
     const length = end - start;
     if (length >= WEEK) return [];
     return [
       {
         id: "recording-length",
         severity: "note",
-        sentence: `The recording is ${span(length)} long, ${percent(length / WEEK)} of the week over which the standard counts; the missing time may hide excesses or dilute those found, so record seven days without a break.`,
+        sentence: `${cropped === undefined ? "The recording is" : "The part of the recording that was asked for is"} ${span(length)} long, ${percent(length / WEEK)} of the week over which the standard counts; the missing time may hide excesses or dilute those found, so ${cropped === undefined ? "record" : "assess"} seven days without a break.`,
         evidence: { lengthS: length / SECOND, weekS: WEEK / SECOND, share: length / WEEK },
         quantities: [],
         phases: [],

@@ -83,14 +83,16 @@ async function withCompanions(paths: readonly string[]): Promise<string[]> {
   return [...all.values()];
 }
 
-/** reports/<name of the log without its extensions> */
+const KNOWN_EXTENSIONS = /\.(csv|txt|tsv|cfg|dat|cff|yaml|yml)(\.gz)?$|\.gz$/i;
+
+/** reports/<name of the log without the extension of its format> */
 export function defaultReportFolder(log: string): string {
   return join("reports", nameOf(log) || "report");
 }
 
-/** The name of a file without its folder and extensions. */
+/** The name of a log or scenario without its folder and the extensions of its format. */
 export function nameOf(path: string): string {
-  return basename(path).replace(/(\.[a-z]+)+$/i, "");
+  return basename(path).replace(KNOWN_EXTENSIONS, "");
 }
 
 /** @throws UsageError if the file cannot be read */
@@ -131,7 +133,7 @@ export interface FolderFile {
 
 /** Writes a report folder; see `writeFolder`. */
 export async function writeReportFolder(folder: string, files: readonly FolderFile[]): Promise<void> {
-  await writeFolder(folder, files, { name: "report folder", mark: "results.json" });
+  await writeFolder(folder, files, REPORT_FOLDER);
 }
 
 /** Writes the folder of a made log; see `writeFolder`. */
@@ -143,7 +145,15 @@ export async function writeMadeLogFolder(folder: string, files: readonly FolderF
 interface FolderKind {
   readonly name: string;
   readonly mark: "results.json" | "truth.json";
+  /** All that such a folder holds; others' files in it keep it from being replaced. */
+  readonly holds?: ReadonlySet<string>;
 }
+
+const REPORT_FOLDER: FolderKind = {
+  name: "report folder",
+  mark: "results.json",
+  holds: new Set(["results.json", "report.html", "charts"]),
+};
 
 /**
  * Writes a folder whole or not at all: into a temporary folder beside it, then renamed. An existing folder is replaced
@@ -180,7 +190,7 @@ async function writeFolder(folder: string, files: readonly FolderFile[], kind: F
   }
 }
 
-async function refuseForeignFolder(target: string, folder: string, { name, mark }: FolderKind): Promise<void> {
+async function refuseForeignFolder(target: string, folder: string, { name, mark, holds }: FolderKind): Promise<void> {
   const found = await stat(target).catch(() => undefined);
   if (found === undefined) return;
   const names = found.isDirectory() ? await readdir(target) : undefined;
@@ -188,6 +198,12 @@ async function refuseForeignFolder(target: string, folder: string, { name, mark 
   const text = names?.includes(mark) ? await readFile(join(target, mark), "utf8") : "";
   if (!isOwn(text)) {
     throw new UsageError(`${folder} exists and is not a ${name}, so it is left alone; name another with --out.`);
+  }
+  const foreign = names?.find((entry) => holds !== undefined && !holds.has(entry));
+  if (foreign !== undefined) {
+    throw new UsageError(
+      `${folder} also holds "${foreign}", which a new ${name} would delete; move it, or name another folder with --out.`,
+    );
   }
 }
 
@@ -206,15 +222,15 @@ export async function writeNewText(path: string, text: string): Promise<void> {
   } catch (error) {
     const exists = (error as NodeJS.ErrnoException).code === "EEXIST";
     throw new UsageError(
-      `${path} ${exists ? "exists already and is left alone; name another file" : `cannot be written (${why(error)})`}.`,
+      `${path} ${exists ? "exists already and is left alone; name another file" : `cannot be written (${why(error, "its folder does not exist")})`}.`,
     );
   }
 }
 
-function why(error: unknown): string {
+function why(error: unknown, missing = "there is no such file"): string {
   const { code, message } = error as NodeJS.ErrnoException;
   const known: Record<string, string> = {
-    ENOENT: "there is no such file",
+    ENOENT: missing,
     EACCES: "the rights do not allow it",
     EISDIR: "it is a folder",
     ENOTDIR: "part of the path is not a folder",

@@ -1,4 +1,5 @@
 import { Command, CommanderError } from "commander";
+import { UsageError } from "../errors.js";
 import { registerAssess } from "./commands/assess.js";
 import { registerInspect } from "./commands/inspect.js";
 import { registerProve } from "./commands/prove.js";
@@ -22,7 +23,9 @@ export async function run(args: readonly string[], io: Io, debug: boolean): Prom
     })
     .exitOverride()
     .option("--version", "print the version");
-  program.action(async (options: { version?: boolean }) => {
+  program.allowExcessArguments(true).helpCommand(true);
+  program.action(async (options: { version?: boolean }, { args: [word] }: Command) => {
+    if (word !== undefined) throw new UsageError(`There is no command "${word}"; "mainswitness --help" lists them.`);
     if (options.version === true) io.out(`${(await (await import("./files.js")).tool()).version}\n`);
     else program.help();
   });

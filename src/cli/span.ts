@@ -15,7 +15,11 @@ export function spanOf(recording: Recording, from: string | undefined, to: strin
   const zone = TimeZone.open(recording.ledger.timeBase.zone, recording.start, recording.end);
   const read = (option: string, text: string | undefined) =>
     text === undefined ? undefined : instant(option, text, zone);
-  return { from: read("--from", from), to: read("--to", to) };
+  const span = { from: read("--from", from), to: read("--to", to) };
+  if (span.from !== undefined && span.to !== undefined && span.from >= span.to) {
+    throw new UsageError(`--from ${from} does not lie before --to ${to}.`);
+  }
+  return span;
 }
 
 function instant(option: string, text: string, zone: TimeZone): Instant {

@@ -1,11 +1,11 @@
 import { UsageError } from "../errors.js";
-import type { LoggedSeries, Recording, TimeAxis } from "./recording.js";
+import type { Ledger, LoggedSeries, Recording, TimeAxis } from "./recording.js";
 import { type Instant, isoUtc } from "./time.js";
 import { instantOfSample, sampleOfInstant, type WaveformBlock, type WaveformSource } from "./waveform.js";
 
 /**
- * The part of a recording whose intervals lie wholly in [from, to). The ledger stays that of the whole log, with a
- * remark that says what was left out.
+ * The part of a recording whose intervals lie wholly in [from, to). The ledger
+ * says what was left out.
  * @throws UsageError if nothing remains
  */
 export function crop(recording: Recording, from: Instant | undefined, to: Instant | undefined): Recording {
@@ -55,7 +55,20 @@ export function crop(recording: Recording, from: Instant | undefined, to: Instan
     end,
     series: kept,
     waveforms,
-    ledger: { ...recording.ledger, remarks: [...recording.ledger.remarks, remark] },
+    cropped: { start: recording.start, end: recording.end },
+    ledger: cropLedger(recording.ledger, start, end, remark),
+  };
+}
+
+/** What happened outside the span is left out; counts of rows stay those of the whole log. */
+function cropLedger(ledger: Ledger, start: Instant, end: Instant, remark: string): Ledger {
+  const within = ({ at }: { readonly at: Instant }) => at >= start && at < end;
+  return {
+    ...ledger,
+    conflicts: ledger.conflicts.filter((at) => within({ at })),
+    clockSteps: ledger.clockSteps.filter(within),
+    clockChanges: ledger.clockChanges.filter(within),
+    remarks: [...ledger.remarks, remark],
   };
 }
 

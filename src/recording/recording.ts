@@ -12,6 +12,8 @@ export interface Recording {
   /** Start of the first interval or sample and end of the last one. */
   readonly start: Instant;
   readonly end: Instant;
+  /** The span of the whole log, where only part of it was asked for. */
+  readonly cropped?: { readonly start: Instant; readonly end: Instant };
   readonly series: readonly LoggedSeries[];
   /** Sampled channels, read as a stream of blocks when they are measured. */
   readonly waveforms: readonly WaveformSource[];

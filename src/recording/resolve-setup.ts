@@ -105,10 +105,15 @@ function describeMeasurement(given: MeasurementSettings = {}): Stated<string> {
 }
 
 function resolveConnection(given: GivenSetup, levels: VoltageLevels, facts: SupplyFacts): Setup["connection"] {
-  if (given.connection !== undefined) return stated(given.connection);
   const has = (phases: readonly Phase[]) => phases.filter((p) => levels.has(p));
   const neutral = has(PHASE_TO_NEUTRAL);
   const between = has(PHASE_TO_PHASE);
+  if (given.connection === "single" && neutral.some((p) => p !== "L1")) {
+    throw new UsageError(
+      `The connection "single" judges L1 only, but the log holds ${neutral.join(", ")} to neutral; leave --connection out, or say in the setup which columns to ignore.`,
+    );
+  }
+  if (given.connection !== undefined) return stated(given.connection);
   if (between.length > 0 && (facts.level !== "LV" || neutral.length === 0)) {
     const why =
       facts.level === "LV"
@@ -116,13 +121,14 @@ function resolveConnection(given: GivenSetup, levels: VoltageLevels, facts: Supp
         : "medium and high voltage are judged between phases";
     return { value: "delta", origin: "inferred", reason: why };
   }
-  if (neutral.length > 1)
-    return { value: "star", origin: "inferred", reason: `the log holds ${neutral.join(", ")} to neutral` };
   if (neutral.length === 1 && neutral[0] === "L1") {
-    return { value: "single", origin: "inferred", reason: "the log holds one voltage only, L1 to neutral" };
+    const reason =
+      "the log holds one voltage only, L1 to neutral; a three-phase supply has two more, which were not logged";
+    return { value: "single", origin: "assumed", reason };
   }
-  if (neutral.length === 1)
-    return { value: "star", origin: "inferred", reason: `the log holds ${neutral[0]} to neutral` };
+  if (neutral.length > 0) {
+    return { value: "star", origin: "inferred", reason: `the log holds ${neutral.join(", ")} to neutral` };
+  }
   return { value: "star", origin: "assumed", reason: "the log holds no voltages that would show the connection" };
 }
 
@@ -132,7 +138,10 @@ function resolveDeclaredVoltage(
   levels: VoltageLevels,
   facts: SupplyFacts,
 ): Stated<number> {
-  if (given.declaredVoltage !== undefined) return stated(given.declaredVoltage);
+  if (given.declaredVoltage !== undefined) {
+    refuseOtherLevel(given.declaredVoltage, connection, facts);
+    return stated(given.declaredVoltage);
+  }
   const phases: readonly Phase[] = connection === "delta" ? PHASE_TO_PHASE : PHASE_TO_NEUTRAL;
   const median = middleOf(levels, phases);
   if (facts.nominalVoltage === undefined) {
@@ -161,6 +170,18 @@ function resolveDeclaredVoltage(
     origin: "inferred",
     reason: `nominal voltage of a public low-voltage supply; the median of the measured voltages is ${voltsText(median)}`,
   };
+}
+
+/** EN 50160: low voltage up to 1 kV, medium voltage up to 36 kV, high voltage above; nominal voltages between phases. */
+const LEVELS = { LV: [0, 1_000], MV: [1_000, 36_000], HV: [36_000, 150_000] } as const;
+
+function refuseOtherLevel(declared: number, connection: Setup["connection"]["value"], facts: SupplyFacts): void {
+  const betweenPhases = connection === "delta" ? declared : declared * Math.sqrt(3);
+  const [above, upTo] = LEVELS[facts.level];
+  if (betweenPhases > above && betweenPhases <= upTo) return;
+  throw new UsageError(
+    `A declared voltage of ${voltsText(declared)} is not one of ${facts.title}, which holds from ${above} to ${upTo} V between phases; give the limit set of its level with --rules.`,
+  );
 }
 
 function resolveNominalFrequency(given: GivenSetup, facts: SupplyFacts): Stated<50 | 60> {

@@ -35,7 +35,12 @@ export const channelSetupSchema = z.strictObject({
 });
 
 /** A transformer ratio: a number, or primary/secondary as in "20000/100". */
-const transformerRatio = z.union([z.number().positive(), z.string().regex(/^\d+(\.\d+)?\/\d+(\.\d+)?$/)]);
+const transformerRatio = z.union([
+  z.number().positive(),
+  z
+    .string()
+    .regex(/^\d*[1-9]\d*(\.\d+)?\/\d*[1-9]\d*(\.\d+)?$/, "a ratio is a number, or primary/secondary such as 20000/100"),
+]);
 
 const percent = z.number().positive().max(1000);
 

@@ -48,7 +48,7 @@ export const rowSchema = z.strictObject({
   /** Valid intervals that decide. */
   n: count,
   outside: count,
-  /** How many of `n` may lie outside: floor((1 − share) · n). */
+  /** How many of `n` may lie outside: floor((1 − share) · n); of the whole period's intervals where that is undecided. */
   allowed: count,
   /** Intervals of the week without valid data. */
   missing: count,
@@ -107,6 +107,8 @@ export const assessmentSchema = z.strictObject({
     start: time,
     end: time,
     zone: z.string(),
+    /** The span of the whole log, where only part of it was assessed. */
+    cropped: z.strictObject({ start: time, end: time }).optional(),
     /** Counted on the ten-minute intervals of the supply voltage, or of the longest series where no voltage was logged. */
     intervals: z.strictObject({
       expected: count,

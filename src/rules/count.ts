@@ -108,6 +108,11 @@ export function decide(share: number, expected: number, n: number, outside: numb
 
 /** Why `decide` left a count undecided. */
 export function tooLittleData(share: number, expected: number, n: number, outside: number): Reason {
+  if (expected === 0) {
+    const sentence =
+      "All intervals are flagged by a dip, swell or interruption and left out, so none remains to be counted.";
+    return { id: "all-flagged", sentence, values: {} };
+  }
   const missing = expected - n;
   const allowed = allowedOutside(share, expected);
   return {

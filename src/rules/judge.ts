@@ -34,6 +34,9 @@ export function judge({ tool, ruleSet, recording, measurements, findings, setup 
       start: isoUtc(recording.start),
       end: isoUtc(recording.end),
       zone: setup.zone.value,
+      ...(recording.cropped !== undefined && {
+        cropped: { start: isoUtc(recording.cropped.start), end: isoUtc(recording.cropped.end) },
+      }),
       intervals: intervalCounts(recording, measurements, setup),
       findings: findings.map((f) => ({
         ...f,

@@ -73,7 +73,7 @@ export function judgeRow(test: CountedTest, start: Instant, end: Instant, findin
     origin: series.origin,
     n,
     outside,
-    allowed: allowedOutside(share, n),
+    allowed: allowedOutside(share, decision.verdict === "undecided" ? Math.max(n, expected) : n),
     missing,
     worst: worstOf(test, indices),
     percentile:

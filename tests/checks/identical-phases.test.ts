@@ -15,7 +15,15 @@ describe("identical phases", () => {
     expect(finding).toMatchObject({
       id: "identical-phases",
       severity: "blocks",
-      quantities: ["voltage", "negative-sequence-unbalance", "zero-sequence-unbalance"],
+      quantities: [
+        "voltage",
+        "harmonic-voltage",
+        "thd-voltage",
+        "pst",
+        "plt",
+        "negative-sequence-unbalance",
+        "zero-sequence-unbalance",
+      ],
       phases: ["L1", "L2", "system"],
       evidence: { quantity: "voltage", pairs: ["L1=L2"], equal: 1008, rows: 1008, share: 1 },
     });

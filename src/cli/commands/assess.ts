@@ -95,7 +95,11 @@ async function assessLogs(logs: readonly string[], options: AssessCommandOptions
 
 /** @throws UsageError for an output that does not exist */
 function formatsOf(list: string, known: readonly string[]): string[] {
-  const ids = list.split(",").map((id) => id.trim());
+  const ids = list
+    .split(",")
+    .map((id) => id.trim())
+    .filter((id) => id !== "");
+  if (ids.length === 0) throw new UsageError(`--format needs at least one output: ${known.join(", ")}.`);
   const unknown = ids.find((id) => !known.includes(id));
   if (unknown !== undefined) throw new UsageError(`--format ${unknown} is not known; it can be ${known.join(", ")}.`);
   return ids;

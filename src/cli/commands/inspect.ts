@@ -24,7 +24,7 @@ export function registerInspect(program: Command, io: Io): void {
 }
 
 async function inspectLogs(logs: readonly string[], options: InspectOptions, io: Io): Promise<void> {
-  const [{ openLogs }, files, { readSetup }, { findRuleSet }, { inspect }, { inspectionText, setupText }] =
+  const [{ openLogs }, files, { readSetup }, { findRuleSet }, { inspect }, { inspectionText }, { setupText }] =
     await Promise.all([
       import("../../formats/index.js"),
       import("../files.js"),
@@ -32,6 +32,7 @@ async function inspectLogs(logs: readonly string[], options: InspectOptions, io:
       import("../rule-sets.js"),
       import("../../inspect.js"),
       import("../inspection-text.js"),
+      import("../setup-text.js"),
     ]);
   const setup = await readSetup(options);
   const ruleSet = await findRuleSet(options.rules ?? DEFAULT_RULES);
