@@ -32,13 +32,14 @@ function deviation(event: ReportEvent): number {
   return isVoltageEvent(event) ? Math.abs(percent - 100) : percent;
 }
 
-/** Worse first: dips, swells and interruptions before other kinds; then by deviation, then by duration, then by time. */
+/** Worse first: dips, swells and interruptions before other kinds; then by deviation, kind, duration and time. */
 export function worstFirst(events: readonly ReportEvent[]): ReportEvent[] {
   const group = (event: ReportEvent) => (isVoltageEvent(event) ? 0 : EVENT_KINDS.indexOf(event.kind));
   return [...events].sort(
     (a, b) =>
       group(a) - group(b) ||
       compare(deviation(b), deviation(a)) ||
+      EVENT_KINDS.indexOf(a.kind) - EVENT_KINDS.indexOf(b.kind) ||
       b.durationS - a.durationS ||
       compare(a.start, b.start),
   );

@@ -1,3 +1,4 @@
+import type { Quantity } from "../recording/quantity.js";
 import type { Assessment, Row, Verdict, Week } from "../rules/assessment.js";
 
 /** Choosing and ordering what the result already holds; nothing is judged here. */
@@ -91,18 +92,31 @@ export function finestSummary({ summary }: Assessment): Summary[] {
   return [...finest.values()];
 }
 
-/**
- * Quantities without harmonic orders in the order of the result, at the shortest interval of each; then the same at the
- * longer ones. Empty lists are left out.
- */
-export function summaryLevels(assessment: Assessment): Summary[][] {
+/** What a reader asks for first. */
+const MAIN: ReadonlySet<Quantity> = new Set([
+  "voltage",
+  "current",
+  "frequency",
+  "thd-voltage",
+  "thd-current",
+  "negative-sequence-unbalance",
+  "pst",
+  "plt",
+  "mains-signalling",
+  "active-power",
+  "reactive-power",
+  "apparent-power",
+  "power-factor",
+]);
+
+/** Entries without harmonic orders, by quantity: the main quantities at the shortest interval of each; then all the rest. */
+export function summaryLists(assessment: Assessment): { readonly main: Summary[]; readonly rest: Summary[] } {
   const finest = new Set(finestSummary(assessment));
   const whole = assessment.summary.filter(({ order }) => order === undefined);
-  const groups = [...new Set(whole.map(({ quantity }) => quantity))].flatMap((quantity) =>
-    whole.filter((entry) => entry.quantity === quantity),
-  );
-  const levels = [groups.filter((entry) => finest.has(entry)), groups.filter((entry) => !finest.has(entry))];
-  return levels.filter((level) => level.length > 0);
+  const quantities = [...new Set(whole.map(({ quantity }) => quantity))];
+  const sorted = quantities.flatMap((quantity) => whole.filter((entry) => entry.quantity === quantity));
+  const isMain = (entry: Summary) => finest.has(entry) && MAIN.has(entry.quantity);
+  return { main: sorted.filter(isMain), rest: sorted.filter((entry) => !isMain(entry)) };
 }
 
 /** Whether the week was too short, or too little of it valid, for any of these rows to be decided. */

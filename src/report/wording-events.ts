@@ -1,7 +1,6 @@
 import { SECOND } from "../recording/time.js";
 import type { Assessment } from "../rules/assessment.js";
 import {
-  cellOf,
   countsIn,
   EVENT_KINDS,
   type EventRecord,
@@ -11,8 +10,8 @@ import {
   type ReportEvent,
   worstFirst,
 } from "./events.js";
-import { exact, fixed, formatAgainstLimits, measured } from "./numbers.js";
-import { lengthText, placeText, withUnit } from "./wording.js";
+import { decimalsOf, exact, fixed, formatAgainstLimits } from "./numbers.js";
+import { capital, lengthText, placeText, withUnit } from "./wording.js";
 
 /** English words and sentences about voltage events. */
 
@@ -24,6 +23,9 @@ const KIND_NAMES: Readonly<Record<ReportEvent["kind"], string>> = {
   transient: "transient",
   "inrush-current": "inrush current",
 };
+
+/** As many cells as a title names. */
+const FEW_CELLS = 4;
 
 /** As short as sentences want them, one and several. */
 const KIND_COUNTS: Readonly<Record<ReportEvent["kind"], readonly [string, string]>> = {
@@ -90,7 +92,7 @@ export function percentOf({ percent }: ReportEvent, bounds: Bounds, decimals = 1
 
 /** "94.3 V". */
 export function extremeText({ extreme, unit }: Pick<ReportEvent, "extreme" | "unit">): string {
-  return withUnit(measured(extreme, unit), unit);
+  return withUnit(fixed(extreme, decimalsOf(unit)), unit);
 }
 
 /** "1 interruption, 7 dips (1 around an interruption) and 1 swell"; undefined without any event. */
@@ -108,22 +110,25 @@ export function countsText(events: readonly ReportEvent[]): string | undefined {
 /** "the deepest left 41 % for 120 ms on L1 and L3". */
 function worstText(assessment: Assessment): string | undefined {
   const sorted = worstFirst(assessment.events);
-  const [longest] = sorted.filter(({ kind }) => kind === "interruption").sort((a, b) => b.durationS - a.durationS);
+  const interruptions = sorted.filter(({ kind }) => kind === "interruption");
+  const [longest] = [...interruptions].sort((a, b) => b.durationS - a.durationS);
   const worst = longest ?? sorted[0];
   if (worst === undefined) return undefined;
   const bounds = boundsBy(eventTables(assessment))(worst);
   const lasting = eventLength(worst, bounds);
   const size = worst.percent === undefined ? extremeText(worst) : percentOf(worst, bounds, 0);
   const on = `on ${phasesText(worst)}`;
+  const isOnly = sorted.length === 1;
+  const which = (superlative: string) => (isOnly ? "it" : `the ${superlative}`);
   switch (worst.kind) {
     case "interruption":
-      return `the longest interruption lasted ${lasting}`;
+      return `the ${interruptions.length > 1 ? "longest " : ""}interruption lasted ${lasting}`;
     case "dip":
-      return `the deepest left ${size} for ${lasting} ${on}`;
+      return `${which("deepest")} left ${size} for ${lasting} ${on}`;
     case "swell":
-      return `the highest reached ${size} for ${lasting} ${on}`;
+      return `${which("highest")} reached ${size} for ${lasting} ${on}`;
     default:
-      return `the largest was ${extremeText(worst)}${worst.percent === undefined ? "" : ` (${size})`} ${on}`;
+      return `${which("largest")} was ${extremeText(worst)}${worst.percent === undefined ? "" : ` (${size})`} ${on}`;
   }
 }
 
@@ -167,21 +172,19 @@ export function courseTitle(event: ReportEvent, bounds: Bounds): string {
   return parts.length > 0 ? parts.join("; ") : `${phasesText(event)} ${verb} ${extremeText(event)}`;
 }
 
-/** "Most dips, 5 of 7, lie in cell A1"; without a cell that holds any, how many lie outside. */
-export function scatterTitle(events: readonly ReportEvent[]): string {
-  const counts = new Map<string, number>();
-  for (const event of events) {
-    const cell = cellOf(event);
-    if (cell !== undefined) counts.set(`${event.kind} ${cell}`, (counts.get(`${event.kind} ${cell}`) ?? 0) + 1);
-  }
-  const most = [...counts].sort(([a, n], [b, m]) => m - n || (a < b ? -1 : 1))[0];
-  if (most === undefined) return "No event lies in a cell of the tables of dips and swells";
-  const [kind = "", cell = ""] = most[0].split(" ");
-  const all = events.filter((event) => event.kind === kind).length;
-  const [one, several] = KIND_COUNTS[kind as ReportEvent["kind"]];
-  return all === 1
-    ? `The ${one} lies in cell ${cell}`
-    : `Of ${all} ${several}, ${most[1] === all ? "all" : most[1]} lie in cell ${cell}`;
+/** "Dips lie in cells A4, B2 and D1; swells in cell T1", or of many cells the fullest. */
+export function scatterTitle(assessment: Assessment): string {
+  const { events } = assessment;
+  const parts = eventTables(assessment).flatMap(({ table }) => {
+    const cells = [...countsIn(table, events).cells].sort(([a, n], [b, m]) => m - n || (a < b ? -1 : 1));
+    const [, several] = KIND_COUNTS[table.event];
+    const [fullest] = cells;
+    if (fullest === undefined) return [];
+    if (cells.length > FEW_CELLS) return `${several} most often in cell ${fullest[0]} (${fullest[1]})`;
+    const names = cells.map(([name]) => name).sort();
+    return `${several} in ${names.length === 1 ? "cell" : "cells"} ${joined(names)}`;
+  });
+  return parts.length === 0 ? "No event lies in a cell of the tables" : capital(parts.join("; "));
 }
 
 export function scatterNote(shown: number, hidden: number, clauses: readonly string[], merged: boolean): string {

@@ -76,7 +76,7 @@ export const SUMMARY_NOTE =
   "Over the whole recording, valid intervals only. Values by harmonic order stand in the charts; results.json holds all.";
 
 export function summaryFurther(entries: number): string {
-  return `The same over longer intervals (${entries})`;
+  return `Further quantities and longer intervals (${entries})`;
 }
 
 export const ROBUST_NOTE = "“robust: yes”: no filling of the missing intervals could change the verdict.";

@@ -61,10 +61,10 @@ export function spectrumNote(assessment: Assessment, levels: readonly Summary[],
   const counts = [...new Set(levels.map(({ n }) => n))].sort((a, b) => a - b);
   const n = counts.length === 1 ? `${counts[0]}` : `${counts[0]} to ${counts[counts.length - 1]}`;
   return [
-    `${n} values per order and phase, of ${intervalText(first.intervalS * SECOND)} each, from the ${lengthText(recordedLength(assessment))} recorded.`,
-    "Symbol: mean; thin line: up to the highest value.",
+    `Values per order and phase: ${n}, ${intervalText(Math.round(first.intervalS * SECOND))}, from the ${lengthText(recordedLength(assessment))} recorded.`,
+    "Symbol: mean; thin line: up to the highest value, also during events.",
     row === undefined
       ? "No limit is judged."
-      : `Short bars: the limits (${row.clause}), which hold for ${shareText(row)} and values of ${intervalText(row.intervalS * SECOND)}; they are drawn for orientation, and nothing is counted by them here.`,
+      : `Short bars: the limits (${row.clause}), which hold for ${shareText(row)} and values of ${intervalText(Math.round(row.intervalS * SECOND))}; they are drawn for orientation, and nothing is counted by them here.`,
   ].join(" ");
 }

@@ -61,15 +61,18 @@ function shown(assessment: Assessment, week: Week): string[] {
   return [eventsFinding(assessment), values].filter((text) => text !== undefined);
 }
 
-/** "that on phase L2 20 of 288 ten-minute values lay above 253.0 V (of a week's 1008, 50 may)". */
+/** "on phase L2 20 of 288 ten-minute values that lay above 253.0 V (of the 1008 of a week, 50 may)". */
 function soFar(assessment: Assessment, week: Week): string | undefined {
   const row = byRequirement(assessment, week).find(({ worst }) => worst.quantity === "voltage" && worst.n > 0)?.worst;
   if (row === undefined) return undefined;
-  const values = row.n === 1 ? valuesText(row).replace(/s$/, "") : valuesText(row);
-  if (row.outside === 0) return `that none of its ${row.n} ${values} per phase lay outside ${limitText(row)}`;
+  const values = valuesText(row);
+  if (row.outside === 0)
+    return row.n === 1
+      ? `one of the ${values} per phase, within ${limitText(row)}`
+      : `${row.n} ${values} per phase, none outside ${limitText(row)}`;
   const expected = row.n + row.missing;
   const may = `of the ${expected} of a ${row.period}, ${allowedOutside(row.share, expected)} may`;
-  return `that on phase ${row.phase} ${row.outside} of ${row.n} ${values} lay ${outsideText(row, assessment.summary)} (${may})`;
+  return `on phase ${row.phase} ${row.outside} of ${row.n} ${values} that lay ${outsideText(row, assessment.summary)} (${may})`;
 }
 
 /** "voltages of 228.1 to 231.4 V on L1, L2, L3 (10/12-cycle values)": of the shortest interval that was measured. */
@@ -109,7 +112,7 @@ function furtherOf(assessment: Assessment, week: Week, isShort: boolean): string
     further.push(
       ...shown(assessment, week)
         .slice(1)
-        .map((text) => `It shows ${text}.`),
+        .map((text) => `It also shows ${text}.`),
     );
   else if (events !== undefined) further.push(`Recorded as well: ${events}.`);
   const judged = byRequirement(assessment, week).filter(({ worst }) => worst.binding);
@@ -117,7 +120,7 @@ function furtherOf(assessment: Assessment, week: Week, isShort: boolean): string
   const open = judged.filter(({ worst }) => worst.verdict === "undecided");
   if (failed.length > 0) further.push(`${failed.length} of ${judged.length} requirements judged were not met.`);
   else if (judged.length > 0 && open.length === 0) further.push(`All ${judged.length} requirements judged were met.`);
-  if (open.length > 0) further.push(`${open.length} of ${judged.length} could not be decided.`);
+  if (open.length > 0) further.push(`${open.length} of ${judged.length} requirements could not be decided.`);
   const weeks = consecutiveWeeks(assessment).filter(({ complete }) => complete);
   const bad = weeks.filter(({ verdict }) => verdict === "does-not-conform");
   if (weeks.length > 1)

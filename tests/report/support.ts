@@ -1,6 +1,6 @@
 import { readBundledRule } from "../../src/cli/files.js";
 import type { Finding } from "../../src/recording/finding.js";
-import type { IntervalSeries, Measurements } from "../../src/recording/measurements.js";
+import type { IntervalSeries, Measurements, VoltageEvent } from "../../src/recording/measurements.js";
 import { type Phase, QUANTITIES, type Quantity } from "../../src/recording/quantity.js";
 import type { Recording } from "../../src/recording/recording.js";
 import type { Setup } from "../../src/recording/setup.js";
@@ -21,6 +21,9 @@ export interface Report {
 
 export interface SampleOptions {
   readonly days?: number;
+  readonly kind?: Recording["kind"];
+  /** In place of those of the feeder. */
+  readonly measurements?: Measurements;
   readonly rules?: string;
   readonly site?: string;
   readonly findings?: readonly Finding[];
@@ -32,20 +35,22 @@ export interface SampleOptions {
   readonly middayRise?: number;
   /** Indices of intervals left out of every series. */
   readonly gap?: readonly [number, number];
+  /** What a recorder that looks for events has found; without it, none was looked for. */
+  readonly events?: readonly VoltageEvent[];
   /** Indices of ten-minute intervals that carry a flag. */
   readonly flagged?: readonly [number, number];
 }
 
 /** A village feeder with a photovoltaic rise at midday and a fifth harmonic in the evening, judged by the real judge. */
 export async function sampleReport(options: SampleOptions = {}): Promise<Report> {
-  const { days = 7, rules = "en50160-2010-lv", zone = "Europe/Vienna", findings = [] } = options;
-  const measurements = sampleMeasurements(options);
+  const { rules = "en50160-2010-lv", zone = "Europe/Vienna", findings = [] } = options;
+  const measurements = options.measurements ?? sampleMeasurements(options);
   const recording: Recording = {
-    kind: "logged-series",
+    kind: options.kind ?? "logged-series",
     waveforms: [],
     sources: [{ name: "feeder.csv", bytes: 812_345, sha256: "ab".repeat(32), format: "csv" }],
-    start: START,
-    end: START + days * 24 * HOUR,
+    start: measurements.start,
+    end: measurements.end,
     series: [],
     ledger: {
       columns: [
@@ -94,7 +99,14 @@ export async function sampleReport(options: SampleOptions = {}): Promise<Report>
   return { measurements, assessment: judge({ tool, ruleSet, recording, measurements, findings, setup }) };
 }
 
-function sampleMeasurements({ days = 7, orders = 25, middayRise = 24, gap, flagged }: SampleOptions): Measurements {
+function sampleMeasurements({
+  days = 7,
+  orders = 25,
+  middayRise = 24,
+  gap,
+  flagged,
+  events,
+}: SampleOptions): Measurements {
   const series: IntervalSeries[] = [];
   const add = (
     quantity: Quantity,
@@ -147,8 +159,8 @@ function sampleMeasurements({ days = 7, orders = 25, middayRise = 24, gap, flagg
     start: START,
     end: START + days * 24 * HOUR,
     series,
-    events: [],
-    eventsSought: false,
+    events: events ?? [],
+    eventsSought: events !== undefined,
     unavailable,
     remarks: [],
   };

@@ -54,13 +54,12 @@ export function coursePlot(event: ReportEvent, trace: EventTrace, edges: TableEd
 function levelsOf(event: ReportEvent, { dip, swell }: TableEdges): Panel["levels"] {
   const { reference, kind, unit } = event;
   if (reference === undefined) return [];
-  if (kind === "inrush-current") return [{ y: reference, name: W.threshold }];
+  if (kind === "inrush-current") return [{ y: reference, name: W.threshold, isNamedBelow: false }];
   if (!isVoltageEvent(event)) return [];
-  return [kind === "swell" ? swell : dip].flatMap((percent) =>
-    percent === undefined
-      ? []
-      : { y: (percent * reference) / 100, name: `${exact(percent, 0)} % of ${exact(reference, 0)} ${unit}` },
-  );
+  const percent = kind === "swell" ? swell : dip;
+  if (percent === undefined) return [];
+  const name = `${exact(percent, 0)} % of ${exact(reference, 0)} ${unit}`;
+  return [{ y: (percent * reference) / 100, name, isNamedBelow: kind !== "swell" }];
 }
 
 /**

@@ -14,16 +14,31 @@ import { FULL_WIDTH, INK } from "./style.js";
 
 const WIDTH = FULL_WIDTH - 90;
 const HEIGHT = 330;
-/** Shortest and longest duration drawn, in s, and lowest top of the voltage axis, in %; events widen them. */
+/** Shortest and longest duration drawn, in s; ends of the voltage axis, in %. Events widen them upwards. */
 const SHORTEST = 0.008;
 const LONGEST = 240;
+/** Below zero, so that interruptions do not lie on the frame. */
+const LOWEST = -6;
 const HIGHEST = 140;
 /** Events whose symbols would lie within so many pixels share one. */
-const GRID = 6;
+const GRID = 8;
 /** Duration marks of the axis in s. */
 const MARKS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 60, 180, 600, 3600, 86400];
 const MARK_LABEL =
   "datum.value < 1 ? format(1000 * datum.value, '') + ' ms' : datum.value < 60 ? format(datum.value, '') + ' s' : datum.value < 3600 ? format(datum.value / 60, '') + ' min' : format(datum.value / 3600, '') + ' h'";
+const CELL_NAME = {
+  type: "text",
+  align: "left",
+  baseline: "top",
+  dx: 3,
+  dy: 3,
+  fontWeight: "bold",
+  tooltip: null,
+} as const;
+/** Area of a symbol in square pixels; smaller where there are many. */
+const SIZE = 80;
+const SMALL_SIZE = 34;
+const MANY = 200;
 const SHAPES = { dip: "triangle-down", swell: "triangle-up", interruption: "cross" } as const;
 
 /** Duration and voltage of each dip, swell and interruption over the cells of the tables that they are counted in. */
@@ -35,7 +50,7 @@ export function eventScatter(assessment: Assessment): Chart | undefined {
   const durations = placed.map(({ durationS }) => durationS);
   const domain = {
     x: [SHORTEST, durations.reduce((a, b) => Math.max(a, 1.2 * b), LONGEST)] as const,
-    y: [0, placed.reduce((top, { percent }) => Math.max(top, 1.05 * (percent as number)), HIGHEST)] as const,
+    y: [LOWEST, placed.reduce((top, { percent }) => Math.max(top, 1.05 * (percent as number)), HIGHEST)] as const,
   };
   const spots = spotsOf(placed, tables, domain);
   const cells = tables.flatMap(({ table }) => cellsOf(table, assessment.events, domain.y[1]));
@@ -54,11 +69,11 @@ export function eventScatter(assessment: Assessment): Chart | undefined {
     type: "quantitative",
     title: EVENT_WORDS.percentAxis,
     scale: { domain: domain.y, nice: false },
-    axis: { values: axisValues(tables, domain.y[1]), labelOverlap: true, grid: false },
+    axis: { values: axisValues(tables, domain.y[1]), labelOverlap: "greedy", grid: false },
   };
   return {
     id: "events",
-    title: scatterTitle(voltageEvents),
+    title: scatterTitle(assessment),
     note: scatterNote(
       placed.length,
       voltageEvents.length - placed.length,
@@ -96,15 +111,16 @@ export function eventScatter(assessment: Assessment): Chart | undefined {
             y: { ...y, field: "percent" },
             shape: { field: "shape", type: "nominal", scale: null },
             size: { field: "size", type: "quantitative", scale: null },
-            fill: { condition: { test: "datum.whole", value: "#7a8f9f" }, value: "transparent" },
+            fill: { condition: { test: "datum.whole", value: "#4f7fa8" }, value: "transparent" },
             tooltip: [{ field: "text", title: "event" }],
           },
         },
-        {
+        // Twice: the white edge of the first keeps the second readable over the symbols.
+        ...[{ stroke: "#ffffff", strokeWidth: 4 }, {}].map((edge) => ({
           data: { name: "cells" },
-          mark: { type: "text", align: "left", baseline: "top", dx: 3, dy: 3, fontWeight: "bold", tooltip: null },
+          mark: { ...CELL_NAME, ...edge },
           encoding: { x: { ...x, field: "from" }, y: { ...y, field: "high" }, text: { field: "name" } },
-        },
+        })),
       ],
     },
   };
@@ -129,12 +145,13 @@ interface Spot {
 /** One spot per event, or per handful of events of a kind that would cover one another. */
 function spotsOf(events: readonly ReportEvent[], tables: ReturnType<typeof eventTables>, { x, y }: Domain): Spot[] {
   const bounds = boundsBy(tables);
+  const size = events.length > MANY ? SMALL_SIZE : SIZE;
   const perDecade = WIDTH / Math.log10(x[1] / x[0]);
   const groups = new Map<string, ReportEvent[]>();
   for (const event of events) {
     const duration = Math.max(event.durationS, x[0]);
     const column = Math.floor((Math.log10(duration / x[0]) * perDecade) / GRID);
-    const row = Math.floor(((event.percent as number) / y[1]) * (HEIGHT / GRID));
+    const row = Math.floor(((event.percent as number) / (y[1] - y[0])) * (HEIGHT / GRID));
     const key = `${event.kind} ${event.complete !== false} ${cellOf(event) ?? ""} ${column} ${row}`;
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [event]);
@@ -151,7 +168,7 @@ function spotsOf(events: readonly ReportEvent[], tables: ReturnType<typeof event
       whole: first.complete !== false,
       text: group.length === 1 ? `${first.kind}: ${text}` : `${group.length} × ${first.kind}, such as ${text}`,
       count: group.length,
-      size: Math.round(Math.min(400, 40 + 30 * Math.log2(group.length))),
+      size: Math.round(size * (1 + 0.5 * Math.log2(group.length))),
     };
   });
 }
@@ -175,7 +192,7 @@ function cellsOf(table: EventTable, events: readonly ReportEvent[], top: number)
       return {
         from: column.from,
         to: column.to,
-        low: row.to ?? 0,
+        low: row.to ?? LOWEST,
         high: row.from ?? top,
         count,
         name: `${name}: ${count}`,

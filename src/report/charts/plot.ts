@@ -24,10 +24,16 @@ export interface Panel {
   readonly xTitle?: string;
   readonly yTitle?: string;
   readonly lines: readonly PlotLine[];
-  /** Named horizontal lines. */
-  readonly levels: readonly { readonly y: number; readonly name: string }[];
+  readonly levels: readonly Level[];
   /** A stretch of x to set off. */
   readonly field: Range;
+}
+
+/** A horizontal line with its name above or below it. */
+export interface Level {
+  readonly y: number;
+  readonly name: string;
+  readonly isNamedBelow: boolean;
 }
 
 export interface PlotLine {
@@ -38,8 +44,10 @@ export interface PlotLine {
   readonly y: ArrayLike<number>;
 }
 
-const FONT_SIZE = 12;
+const FONT_SIZE = 13;
 const LINE_HEIGHT = 15;
+/** Nearer to the end of an axis than this no number is written: it would run into that of the next panel. */
+const EDGE = 9;
 const FIELD = "#ecefe4";
 
 /** @param heading lines of text above the picture */
@@ -73,14 +81,14 @@ function drawPanel(panel: Panel): string {
     `<rect x="${left}" y="${top}" width="${width}" height="${height}" fill="none" stroke="#bbbbbb"/>`,
     ...panel.levels.map(
       (level) =>
-        `<path d="M${left},${short(y(level.y))}h${width}" stroke="${INK}" stroke-dasharray="6 3"/>${text(left + 4, short(y(level.y) - 4), level.name)}`,
+        `<path d="M${left},${short(y(level.y))}h${width}" stroke="${INK}" stroke-dasharray="6 3"/>${text(left + 4, short(y(level.y) + (level.isNamedBelow ? 14 : -4)), level.name)}`,
     ),
     ...panel.lines.map((line) => drawLine(line, x, y)),
   ].join("");
 }
 
 function drawYAxis({ left, top, width, height, y: range }: Panel, y: Scale, title: string): string {
-  const { values, decimals } = ticks(range, height / 45);
+  const { values, decimals } = ticks(range, height / 38);
   const marks = values.map(
     (value) =>
       `<path d="M${left},${short(y(value))}h${width}" stroke="${FAINT}"/>${text(left - 5, short(y(value) + 4), value.toFixed(decimals), ' text-anchor="end"')}`,
@@ -92,10 +100,13 @@ function drawYAxis({ left, top, width, height, y: range }: Panel, y: Scale, titl
 function drawXAxis({ left, top, width, height, x: range }: Panel, x: Scale, title: string): string {
   const { values, decimals } = ticks(range, width / 70);
   const bottom = top + height;
-  const marks = values.map(
-    (value) =>
-      `<path d="M${short(x(value))},${bottom}v4" stroke="${INK}"/>${text(short(x(value)), bottom + 16, value.toFixed(decimals), ' text-anchor="middle"')}`,
-  );
+  const isInside = (value: number) => x(value) > left + EDGE && x(value) < left + width - EDGE;
+  const marks = values
+    .filter(isInside)
+    .map(
+      (value) =>
+        `<path d="M${short(x(value))},${bottom}v4" stroke="${INK}"/>${text(short(x(value)), bottom + 16, value.toFixed(decimals), ' text-anchor="middle"')}`,
+    );
   return `${marks.join("")}${text(left + width / 2, bottom + 32, title, ' text-anchor="middle"')}`;
 }
 

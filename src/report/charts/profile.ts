@@ -96,7 +96,7 @@ function specOf(subject: Subject, range: Range, hasExtremes: boolean): Record<st
     type: "quantitative",
     title: axisTitle(subject),
     scale: { domain: range, nice: false, zero: false },
-    axis: { tickCount: 5 },
+    axis: { tickCount: 5, ...(isPower(subject) && { format: "~f" }) },
   };
   // Conditions, not a colour scale: a scale would make Vega split each panel's line by phase once more.
   const color = {
@@ -117,7 +117,7 @@ function specOf(subject: Subject, range: Range, hasExtremes: boolean): Record<st
         ]
       : []),
     { mark: { type: "line", strokeWidth: 1.3, clip: true }, encoding: { x, y: { ...y, field: "v" }, color } },
-    ...pointLayer(subject, x, y, color),
+    ...pointLayer(subject, x, y, color, hasExtremes),
     ...limitLayers(y, widthSignal),
     outsideLayer(subject.limits[0], x, y),
   ];
@@ -141,6 +141,11 @@ const TIME_LABEL = [
   "utchours(datum.value) + utcminutes(datum.value) !== 0 ? utcFormat(datum.value, '%H:%M')",
   "utcFormat(datum.value, '%a %-d %b')",
 ].join(" : ");
+
+/** Powers run to five figures and more, which would get separators. */
+function isPower({ unit }: Subject): boolean {
+  return unit === "W" || unit === "var" || unit === "VA";
+}
 
 /** Time on one fixed offset from UTC: the scale reads the shifted instants as UTC, whatever zone the reader's machine has. */
 function timeAxis(subject: Subject, widthSignal: string): Record<string, unknown> {
@@ -169,17 +174,25 @@ function bandLayer(row: Row | undefined, [low, high]: Range): Record<string, unk
   ];
 }
 
-/** Few values are points as well: a line needs two neighbours to show. */
+/** Few values are points as well, with their extremes: a line or a band needs two neighbours to show. */
 function pointLayer(
   { phases }: Subject,
   x: unknown,
   y: Record<string, unknown>,
   color: unknown,
+  hasExtremes: boolean,
 ): Record<string, unknown>[] {
   if (Math.max(...phases.map(({ counted }) => counted.length)) > FEW) return [];
+  const transform = [{ filter: "datum.v !== null" }];
+  const extremes = {
+    transform,
+    mark: { type: "rule", opacity: 0.5, clip: true },
+    encoding: { x, y: { ...y, field: "low" }, y2: { field: "high" }, color },
+  };
   return [
+    ...(hasExtremes ? [extremes] : []),
     {
-      transform: [{ filter: "datum.v !== null" }],
+      transform,
       mark: { type: "point", filled: true, size: 18, opacity: 1, clip: true },
       encoding: { x, y: { ...y, field: "v" }, color },
     },

@@ -9,6 +9,8 @@ const HEIGHT = 235;
 const MOST_STEPS = 240;
 /** At both ends, where limits lie, every value stays. */
 const TAIL = 0.1;
+/** Percent between two marks of the axis whose numbers would touch. */
+const CLOSE = 3;
 
 /** Share of intervals at or below each value, one line per phase; black bars stand where the curve may not pass. */
 export function shareCurve(subject: Subject): Chart {
@@ -31,7 +33,7 @@ export function shareCurve(subject: Subject): Chart {
     type: "quantitative",
     title: SHARE_AXIS,
     scale: { domain: [0, 100] },
-    axis: { values: [...new Set([0, 20, 40, 60, 80, required, 100])], labelOverlap: false },
+    axis: { values: shareMarks(required), labelOverlap: false },
   };
   return {
     id: `${subject.id}-shares`,
@@ -84,6 +86,12 @@ export function shareCurve(subject: Subject): Chart {
       ],
     },
   };
+}
+
+/** Tenths, the share required, and 100 % unless the two would cover each other. */
+function shareMarks(required: number): number[] {
+  const top = required > 100 - CLOSE && required < 100 ? [required] : [...new Set([required, 100])];
+  return [0, 20, 40, 60, 80, ...top];
 }
 
 interface Curve {

@@ -68,21 +68,25 @@ const ALWAYS_DRAWN: ReadonlySet<Quantity> = new Set([
   "reactive-power",
 ]);
 
+/** Fewer values than these make no course where shorter intervals were measured, too. */
+const FEWEST = 12;
+
 /**
- * One subject per quantity: at the interval that was judged, of the harmonics the worst order; where no value of that
- * length is valid (a recording of seconds), at the finest interval measured.
+ * One subject per quantity: at the interval that was judged, of the harmonics the worst order; where hardly a value of
+ * that length is valid (a recording of seconds or minutes), at the finest interval measured.
  */
 export function subjectsOf(assessment: Assessment, measurements: Measurements): Subject[] {
   const clock = localClock(assessment.recording);
   return DRAWN.flatMap((quantity) => {
     const limits = limitsOn(quantity, assessment);
     const judged = judgedSeries(quantity, limits, assessment, measurements);
-    const isJudgedValid = judged.some(hasValid);
-    const series = isJudgedValid ? judged : finestSeries(quantity, assessment, measurements);
+    const finest = finestSeries(quantity, assessment, measurements);
+    const fewJudged = Math.max(0, ...judged.map(countValid)) < Math.min(FEWEST, Math.max(1, ...finest.map(countValid)));
+    const series = fewJudged ? finest : judged;
     const first = series[0];
     if (first === undefined) return [];
     const { order } = first;
-    const kept = isJudgedValid ? limits : [];
+    const kept = fewJudged ? [] : limits;
     return {
       id: order === undefined ? quantity : `${quantity}-${order}`,
       quantity,
@@ -91,7 +95,7 @@ export function subjectsOf(assessment: Assessment, measurements: Measurements): 
       interval: first.interval,
       phases: series.map((s) => subjectPhase(s, kept[0])),
       limits: kept,
-      orientation: isJudgedValid ? [] : limits.filter((row) => row.order === order),
+      orientation: fewJudged ? limits.filter((row) => row.order === order) : [],
       clock,
       start: measurements.start,
       end: measurements.end,
@@ -123,7 +127,7 @@ function finestSeries(
   { series }: Measurements,
 ): IntervalSeries[] {
   if (quantity !== "frequency" && !(recording.kind === "waveforms" && ALWAYS_DRAWN.has(quantity))) return [];
-  const valid = series.filter((s) => s.quantity === quantity && s.order === undefined && hasValid(s));
+  const valid = series.filter((s) => s.quantity === quantity && s.order === undefined && countValid(s) > 0);
   const other: readonly Phase[] = setup.connection?.value === "delta" ? PHASE_TO_NEUTRAL : PHASE_TO_PHASE;
   const ofConnection = valid.filter(({ phase }) => !other.includes(phase));
   const kept = ofConnection.length > 0 ? ofConnection : valid;
@@ -131,8 +135,10 @@ function finestSeries(
   return kept.filter(({ interval }) => interval === finest);
 }
 
-function hasValid(series: IntervalSeries): boolean {
-  return series.values.some((_, i) => isValid(series, i));
+function countValid(series: IntervalSeries): number {
+  let count = 0;
+  for (let i = 0; i < series.values.length; i++) if (isValid(series, i)) count++;
+  return count;
 }
 
 /** The worst row of each requirement on a quantity: failed ones first, and of the harmonics one order only. */

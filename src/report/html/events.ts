@@ -60,7 +60,7 @@ export async function eventsSection(
   const rest = list.slice(SHOWN);
   return html`<section id="events"><h2>${HEADINGS.events}</h2>
 <p class="finding">${unbroken(eventsTitle(assessment))}.</p>
-${events.length > 0 && tables.map(({ clause, table }) => countsTable(table, clause, events))}
+${events.length > 0 && html`<div class="tables">${tables.map(({ clause, table }) => countsTable(table, clause, events))}</div>`}
 ${scatter !== undefined && html`<div class="figures">${await figure(scatter)}</div>`}
 ${
   events.length > 0 &&
@@ -83,8 +83,8 @@ ${table.columns.map((column) => {
 `;
   return html`<div class="wide"><table class="counts" data-table="${table.event}"><caption>${tableHeading(table, clause)}</caption>
 ${head(["u", ...table.columns.map((column) => columnBounds(table, column))])}<tbody>
-${table.rows.map(line)}</tbody></table></div>
-${outside > 0 && html`<p class="note">${outsideTable(table, outside)}</p>`}`;
+${table.rows.map(line)}</tbody></table>
+${outside > 0 && html`<p class="note">${outsideTable(table, outside)}</p>`}</div>`;
 }
 
 function eventTable(

@@ -34,7 +34,7 @@ export function html(parts: TemplateStringsArray, ...values: readonly Content[])
 
 /** Keeps a number and its unit on one line. */
 export function unbroken(text: string): string {
-  return text.replace(/(\d) (?=(?:V|A|W|Hz|%|h|min|s)(?![\w]))/g, "$1\u00a0");
+  return text.replace(/(\d) (?=(?:V|A|W|Hz|%|h|min|ms|s)(?![\w]))/g, "$1\u00a0");
 }
 
 function markupOf(value: Content): string {

@@ -67,8 +67,11 @@ figure.time .picture { touch-action: pan-y pinch-zoom; cursor: crosshair; }
 .finding { font-size: 1.05rem; font-weight: 600; }
 .counts { width: auto; margin: .4rem 0; }
 .counts caption { text-align: left; font-weight: 600; padding-bottom: .2rem; }
-.counts th, .counts td { padding: .25rem 1rem .25rem .5rem; border: 1px solid var(--line); font-variant-numeric: tabular-nums; }
-.counts td.some { background: var(--pale); border: 1.5px solid var(--ink); font-weight: 700; }
+.counts th, .counts td { white-space: nowrap; padding: .25rem 1rem .25rem .5rem; border: 1px solid var(--line); font-variant-numeric: tabular-nums; }
+.counts td.some { background: var(--pale); outline: 1.5px solid var(--ink); outline-offset: -1.5px; font-weight: 700; }
+.tables { display: flex; flex-wrap: wrap; gap: 0 2rem; align-items: flex-start; }
+.tables .wide { max-width: 100%; }
+.wide table.counts { min-width: 0; }
 .events > tbody > tr.event > * { border-bottom: 0; padding-bottom: 0; }
 .events > tbody > tr.more > td { padding-top: .1rem; }
 figure.event { flex: 1 1 24rem; max-width: 520px; }
@@ -95,6 +98,7 @@ figure.event .picture svg { width: 100%; height: auto; }
   .printed table { font-size: 7pt; }
   .printed th, .printed td { padding: .15rem .4rem .15rem 0; }
   figure, tr, .statement, .danger, li { break-inside: avoid; }
+  tr.event { break-after: avoid; }
   .figures { gap: 3mm; }
   figure.full { flex: 1 0 100%; max-width: 100% !important; }
   figure.marks:not(.full) { flex: 0 1 57%; }

@@ -1,24 +1,25 @@
 import { SECOND } from "../../recording/time.js";
 import type { Assessment } from "../../rules/assessment.js";
 import { measured } from "../numbers.js";
-import { type Summary, summaryLevels } from "../rows.js";
+import { type Summary, summaryLists } from "../rows.js";
 import { capital, placeText, quantityName, withUnit } from "../wording.js";
 import { intervalText } from "../wording-charts.js";
 import { HEADINGS, SUMMARY_COLUMNS, SUMMARY_NOTE, summaryFurther } from "../wording-page.js";
 import { type Html, html, unbroken } from "./html.js";
 import { plainTable } from "./table.js";
 
-/** Lowest, mean and highest value of each quantity and phase at its shortest interval; longer intervals unfold. */
+/** Lowest, mean and highest value of each quantity and phase; secondary quantities and longer intervals unfold. */
 export function summarySection(assessment: Assessment): Html | undefined {
-  const [finest, ...longer] = summaryLevels(assessment);
-  if (finest === undefined) return undefined;
+  const { main, rest } = summaryLists(assessment);
+  if (main.length + rest.length === 0) return undefined;
   return html`<section id="summary"><h2>${HEADINGS.summary}</h2>
 <p class="note">${SUMMARY_NOTE}</p>
-${table(finest)}
-${longer.map(
-  (level) => html`<details><summary>${summaryFurther(level.length)}</summary>
-${table(level)}</details>`,
-)}</section>
+${main.length > 0 && table(main)}
+${
+  rest.length > 0 &&
+  html`<details><summary>${summaryFurther(rest.length)}</summary>
+${table(rest)}</details>`
+}</section>
 `;
 }
 
