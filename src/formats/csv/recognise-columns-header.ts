@@ -1,6 +1,6 @@
 import { differ, type Evidence, noteUnit } from "./recognise-columns-evidence.js";
 import { HeaderReader } from "./recognise-columns-reader.js";
-import { type HasTwin, hasLetterTwin, tokens } from "./recognise-columns-tokens.js";
+import { type HasTwin, hasLetterTwin, type Token, tokens } from "./recognise-columns-tokens.js";
 import { type WrittenUnit, writtenUnit } from "./recognise-columns-units.js";
 import { plain } from "./vocabulary.js";
 
@@ -26,10 +26,17 @@ export function readHeader(text: string, unitsRow: string | undefined, hasTwin: 
     return evidence;
   }
   const rest = withoutInterval(withoutUnit(evidence, hasTwin));
-  new HeaderReader(evidence, tokens(rest, hasTwin), hasTwin).read();
   const row = unitsRow?.trim() ?? "";
+  const stated = evidence.unit?.value ?? writtenUnit(row);
+  new HeaderReader(evidence, meanOrMegawatt(tokens(rest, hasTwin), stated), hasTwin).read();
   if (row !== "") joinUnitsRow(evidence, row);
   return evidence;
+}
+
+/** "MW" is German short for the mean (Mittelwert) where brackets or the units row state a unit other than of active power. */
+function meanOrMegawatt(list: readonly Token[], stated: WrittenUnit | undefined): readonly Token[] {
+  if (stated === undefined || (stated.kind === "unit" && stated.unit === "W")) return list;
+  return list.map((token) => (/^mw$/i.test(token.text) ? { ...token, kind: "sense", sense: "mean" } : token));
 }
 
 function joinUnitsRow(evidence: Evidence, row: string): void {

@@ -42,6 +42,26 @@ describe("units", () => {
   });
 
   it.each([
+    ["UL1N_MW", "V", "voltage L1, mean, V"],
+    ["U L1 Mw", "kV", "voltage L1, mean, kV x 1000 = V"],
+    ["MW U12", "V", "voltage L12, mean, V"],
+    ["IL1_MW", "A", "current L1, mean, A"],
+    ["Frequenz MW", "Hz", "frequency, mean, Hz"],
+    ["U h5 L1 MW", "%", "harmonic-voltage L1 order 5, mean, %"],
+    ["Q L1 MW", "kvar", "reactive-power L1, mean, kvar x 1000 = var"],
+  ])("MW is the mean in %s, whose unit %s stands elsewhere", (header, unit, expected) => {
+    expect(alone(`${header} (${unit})`)).toBe(expected);
+    expect(alone({ header, unit })).toBe(expected);
+  });
+
+  it("MW is a unit where no other is stated, and the mean and the minimum do not go together", () => {
+    expect(alone("P L1 MW")).toBe("active-power L1, mean, MW x 1000000 = W");
+    expect(alone("P L1 MW (MW)")).toBe("active-power L1, mean, MW x 1000000 = W");
+    expect(alone("P L1 MW (kW)")).toBe("unused: it names two units, kW and MW");
+    expect(alone("U L1 MW min (V)")).toBe('unused: "MW" and "min" contradict each other');
+  });
+
+  it.each([
     ["U L1", "mv", 'the unit "mv" does not tell milli from mega (the case of the prefix decides)'],
     ["U L1", "MV", 'the unit "MV" does not tell milli from mega (the case of the prefix decides)'],
     ["I L1", "MA", 'the unit "MA" does not tell milli from mega (the case of the prefix decides)'],
