@@ -17,8 +17,8 @@ import { limitNumber, limitText, quantityName, shareText, withUnit } from "./wor
 
 /** English titles, axis titles and notes of the charts. */
 
-export function subjectHeading({ quantity, order }: Pick<Subject, "quantity" | "order">): string {
-  const name = quantityName(quantity, order);
+export function subjectHeading({ quantity, order, hertz }: Subject): string {
+  const name = `${quantityName(quantity, order)}${hertz === undefined ? "" : ` at ${exact(hertz, 0)} Hz`}`;
   return name.charAt(0).toUpperCase() + name.slice(1);
 }
 

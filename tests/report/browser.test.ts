@@ -8,6 +8,7 @@ import { vegaScript } from "../../src/cli/files.js";
 import { htmlReport } from "../../src/report/html/index.js";
 import { instantOf } from "../../src/report/local-time.js";
 import { describeInBrowser } from "../support/browser.js";
+import { madeEvent, madeRecord, shortReport } from "./event-support.js";
 import { type Report, type SampleOptions, sampleReport } from "./support.js";
 
 const HOSTILE = `<img src="x" onerror="document.title='run'"></script><script>document.title='run'</script>`;
@@ -18,17 +19,23 @@ describeInBrowser("report.html in a browser", (browser) => {
   let sample: Report;
   const url = (name: string) => pathToFileURL(join(folder, name)).href;
 
+  const writePage = async (name: string, { assessment, measurements }: Report) => {
+    const [file] = await htmlReport.render(assessment, measurements, { vega: vegaScript });
+    await writeFile(join(folder, name), file?.content ?? "");
+  };
   const write = async (name: string, options: SampleOptions): Promise<Report> => {
     const report = await sampleReport(options);
-    const [file] = await htmlReport.render(report.assessment, report.measurements, { vega: vegaScript });
-    await writeFile(join(folder, name), file?.content ?? "");
+    await writePage(name, report);
     return report;
   };
 
   beforeAll(async () => {
     folder = await mkdtemp(join(tmpdir(), "report-"));
     sample = await write("report.html", {});
+    await writePage("short.html", await shortReport());
+    const events = [madeEvent({ atS: 60, durationS: 0.12, percent: 41 })].map((e) => ({ ...e, ...madeRecord(e) }));
     await write("hostile.html", {
+      events,
       site: HOSTILE,
       unknownHeader: HOSTILE,
       findings: [{ id: "x", severity: "note", sentence: HOSTILE, evidence: {}, quantities: [], phases: [] }],
@@ -179,6 +186,41 @@ describeInBrowser("report.html in a browser", (browser) => {
       const picture = await page.locator(`${PROFILE} .picture svg`).boundingBox();
       expect((picture?.x ?? 999) + (picture?.width ?? 0)).toBeLessThanOrEqual(390);
     }
+    await close();
+  });
+
+  it("opens an event to its course and waveform, which fit the screen", async () => {
+    const { page, faults, close } = await open("hostile.html", { viewport: { width: 390, height: 800 } });
+    const course = page.locator("#events figure.event svg").first();
+    expect(await course.isVisible()).toBe(false);
+    await page.locator("#events summary").first().click();
+    for (const picture of await page.locator("#events figure.event svg").all()) {
+      const box = await picture.boundingBox();
+      expect(box?.width).toBeGreaterThan(250);
+      expect((box?.x ?? 999) + (box?.width ?? 0)).toBeLessThanOrEqual(390);
+    }
+    expect(faults).toEqual([]);
+    await close();
+  });
+
+  it("of a recording of seconds zooms to tenths, reads values at 0.2 s and names events under the pointer", async () => {
+    const { page, faults, close } = await open("short.html");
+    await goLive(page, PROFILE);
+    const { x, y } = await plot(page);
+    await page.mouse.move(x, y);
+    expect((await page.locator(".tip > div").allTextContents())[0]).toMatch(
+      /^Mon 2 Mar, 00:00:06\.\d\d \(UTC\+01:00\)$/,
+    );
+    for (let k = 0; k < 8; k++) await page.click(`${PROFILE} button:has-text("Zoom in")`);
+    const [from = 0, to = 0] = ((await page.getAttribute(PROFILE, "data-span")) ?? "").split(" ").map(Number);
+    expect(to - from).toBeCloseTo(1200, 0);
+    await expect.poll(() => axisLabels(page)).toContainEqual(expect.stringMatching(/^00:00:0\d\.\d00$/));
+    await goLive(page, "#chart-events");
+    await page.locator("#chart-events .mark-symbol.role-mark path").first().hover({ force: true });
+    expect((await page.locator(".tip > div").allTextContents())[0]).toMatch(
+      /^event: dip: 4[01]\.\d %, 12\d ms, L1 and L3$/,
+    );
+    expect(faults).toEqual([]);
     await close();
   });
 

@@ -56,6 +56,17 @@ it.each([
   expect(values.map((value) => value.toFixed(decimals).replace(/^-(0\.?0*)$/, "$1"))).toEqual(expected);
 });
 
+it("a picture that stands by itself has its heading, escaped, on white; numbers carry a true minus sign", () => {
+  const panel = { left: 50, top: 20, width: 400, height: 100, x: [-2, 2], y: [-5, 5], lines: [], levels: [] } as const;
+  const titles = { xTitle: "time", yTitle: "voltage", field: [0, 1] } as const;
+  const plot = { width: 480, height: 160, panels: [{ ...panel, ...titles }], legend: [] };
+  const drawn = drawPlot(plot, ["L1 < L2 & L3"]);
+  expect(drawn).toContain(">L1 &lt; L2 &amp; L3</text>");
+  expect(drawn).toContain('height="100%" fill="#ffffff"');
+  expect(drawPlot(plot)).not.toContain('fill="#ffffff"');
+  expect(drawn).toContain(">−1</text>");
+});
+
 it("a scale maps its ends to the ends of the axis", () => {
   expect([0, 5, 10].map(scale([0, 10], 100, 0))).toEqual([100, 50, 0]);
 });

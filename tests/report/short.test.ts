@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { SECOND } from "../../src/recording/time.js";
 import { rowsOf } from "../../src/report/charts/chart.js";
 import { compileChart, drawChart } from "../../src/report/charts/draw.js";
 import { chartSections } from "../../src/report/charts/index.js";
@@ -8,8 +9,9 @@ import { htmlReport } from "../../src/report/html/index.js";
 import { terminalText } from "../../src/report/terminal.js";
 import { lengthText } from "../../src/report/wording.js";
 import { statement } from "../../src/report/wording-statement.js";
+import { intervals } from "../support/series.js";
 import { shortReport } from "./event-support.js";
-import { sampleReport } from "./support.js";
+import { START, sampleReport } from "./support.js";
 
 const { assessment, measurements } = await shortReport();
 const charts = chartSections(assessment, measurements).flatMap((section) => section.charts);
@@ -167,6 +169,40 @@ it("a recording of days keeps the charts of what was judged", async () => {
   const { assessment: a, measurements: m } = await sampleReport({ days: 2, orders: 4 });
   const ids = chartSections(a, m).flatMap((section) => section.charts.map(({ id }) => id));
   expect(ids).toEqual(expect.arrayContaining(["voltage-profile", "voltage-hours", "voltage-shares"]));
+});
+
+describe("flicker and frequency", async () => {
+  const day = await sampleReport({ days: 1, orders: 2 });
+  const pst = intervals(
+    "pst",
+    "L1",
+    Array.from({ length: 144 }, (_, i) => 0.4 + (i % 12) / 100),
+    { start: START },
+  );
+  const hertz = Array.from({ length: 8640 }, (_, i) => 50 + 0.02 * Math.sin(i / 300));
+  const frequency = intervals("frequency", "system", hertz, { start: START, interval: 10 * SECOND });
+  const series = [...day.measurements.series.filter(({ quantity }) => quantity !== "frequency"), pst, frequency];
+  const profiles = async (kind: "waveforms" | "logged-series") => {
+    const report = await sampleReport({ kind, measurements: { ...day.measurements, series } });
+    const sections = chartSections(report.assessment, report.measurements);
+    return new Map(sections.flatMap((section) => section.charts).map((one) => [one.id, one]));
+  };
+
+  it("have profiles: Pst beside Plt of waveforms, the frequency at 10 s", async () => {
+    const found = await profiles("waveforms");
+    expect(found.get("pst-profile")?.title).toBe("Short-term flicker severity: 0.40 to 0.51");
+    expect(found.get("plt-profile")?.note).toContain("2 h values, number of valid ones: L1 12");
+    expect(found.get("frequency-profile")?.title).toBe(
+      "Power frequency: every value lay within the limit (49.5 to 50.5 Hz); found 49.980 to 50.020 Hz",
+    );
+    expect(found.get("frequency-profile")?.note).toContain("10 s values, number of valid ones: supply 8640");
+  });
+
+  it("of a log of intervals show what its rules judge", async () => {
+    const found = await profiles("logged-series");
+    expect(found.has("pst-profile")).toBe(false);
+    expect(found.has("plt-profile")).toBe(true);
+  });
 });
 
 describe("measured values", async () => {

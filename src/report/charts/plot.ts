@@ -1,3 +1,4 @@
+import { fixed } from "../numbers.js";
 import { FAINT, FONT, INK, type PhaseStyle } from "./style.js";
 
 /**
@@ -50,13 +51,13 @@ const LINE_HEIGHT = 15;
 const EDGE = 9;
 const FIELD = "#ecefe4";
 
-/** @param heading lines of text above the picture */
+/** @param heading lines of text above the picture, which then stands by itself and gets a white ground */
 export function drawPlot({ width, height, panels, legend }: Plot, heading: readonly string[] = []): string {
   const above = heading.length * LINE_HEIGHT;
   const texts = heading.map((line, i) =>
     text(8, (i + 1) * LINE_HEIGHT - 3, line, i === 0 ? ' font-weight="bold"' : ""),
   );
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height + above}" width="${width}" height="${height + above}" font-family="${FONT}" font-size="${FONT_SIZE}" fill="${INK}">${texts.join("")}<g transform="translate(0,${above})">${drawLegend(legend)}${panels.map(drawPanel).join("")}</g></svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height + above}" width="${width}" height="${height + above}" font-family="${FONT}" font-size="${FONT_SIZE}" fill="${INK}">${above > 0 ? '<rect width="100%" height="100%" fill="#ffffff"/>' : ""}${texts.join("")}<g transform="translate(0,${above})">${drawLegend(legend)}${panels.map(drawPanel).join("")}</g></svg>`;
 }
 
 function drawLegend(legend: Plot["legend"]): string {
@@ -91,7 +92,7 @@ function drawYAxis({ left, top, width, height, y: range }: Panel, y: Scale, titl
   const { values, decimals } = ticks(range, height / 38);
   const marks = values.map(
     (value) =>
-      `<path d="M${left},${short(y(value))}h${width}" stroke="${FAINT}"/>${text(left - 5, short(y(value) + 4), value.toFixed(decimals), ' text-anchor="end"')}`,
+      `<path d="M${left},${short(y(value))}h${width}" stroke="${FAINT}"/>${text(left - 5, short(y(value) + 4), fixed(value, decimals), ' text-anchor="end"')}`,
   );
   const middle = top + height / 2;
   return `${marks.join("")}${text(0, 0, title, ` text-anchor="middle" transform="translate(12,${short(middle)}) rotate(-90)"`)}`;
@@ -105,7 +106,7 @@ function drawXAxis({ left, top, width, height, x: range }: Panel, x: Scale, titl
     .filter(isInside)
     .map(
       (value) =>
-        `<path d="M${short(x(value))},${bottom}v4" stroke="${INK}"/>${text(short(x(value)), bottom + 16, value.toFixed(decimals), ' text-anchor="middle"')}`,
+        `<path d="M${short(x(value))},${bottom}v4" stroke="${INK}"/>${text(short(x(value)), bottom + 16, fixed(value, decimals), ' text-anchor="middle"')}`,
     );
   return `${marks.join("")}${text(left + width / 2, bottom + 32, title, ' text-anchor="middle"')}`;
 }

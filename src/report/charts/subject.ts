@@ -17,6 +17,8 @@ export interface Subject {
   readonly id: string;
   readonly quantity: Quantity;
   readonly order: number | undefined;
+  /** Carrier frequency of mains signalling. */
+  readonly hertz: number | undefined;
   readonly unit: Unit;
   readonly interval: Duration;
   readonly phases: readonly SubjectPhase[];
@@ -85,12 +87,13 @@ export function subjectsOf(assessment: Assessment, measurements: Measurements): 
     const series = fewJudged ? finest : judged;
     const first = series[0];
     if (first === undefined) return [];
-    const { order } = first;
+    const { order, hertz } = first;
     const kept = fewJudged ? [] : limits;
     return {
       id: order === undefined ? quantity : `${quantity}-${order}`,
       quantity,
       order,
+      hertz,
       unit: QUANTITIES[quantity].unit,
       interval: first.interval,
       phases: series.map((s) => subjectPhase(s, kept[0])),
@@ -116,6 +119,7 @@ function judgedSeries(
     (s) =>
       s.quantity === quantity &&
       s.order === row.order &&
+      s.hertz === row.hertz &&
       s.interval === interval &&
       isJudged(s.phase, limits, assessment),
   );
@@ -141,7 +145,7 @@ function countValid(series: IntervalSeries): number {
   return count;
 }
 
-/** The worst row of each requirement on a quantity: failed ones first, and of the harmonics one order only. */
+/** The worst row of each requirement on a quantity: failed ones first, and of the harmonics one order only, of signalling one carrier. */
 function limitsOn(quantity: Quantity, assessment: Assessment): Row[] {
   const week = decidingWeek(assessment);
   if (week === undefined) return [];
@@ -150,13 +154,15 @@ function limitsOn(quantity: Quantity, assessment: Assessment): Row[] {
     .filter((row) => row.quantity === quantity && (row.limit.min !== undefined || row.limit.max !== undefined));
   const failed = rows.filter(({ verdict }) => verdict === "does-not-conform");
   const sorted = [...failed, ...rows.filter((row) => !failed.includes(row))];
-  return sorted.filter(({ order }) => order === sorted[0]?.order);
+  return sorted.filter(({ order, hertz }) => order === sorted[0]?.order && hertz === sorted[0]?.hertz);
 }
 
 function isJudged(phase: Phase, limits: readonly Row[], assessment: Assessment): boolean {
   const [first] = limits;
   return assessment.weeks.some(({ requirements }) =>
-    requirements.some((row) => row.id === first?.id && row.phase === phase && row.order === first.order),
+    requirements.some(
+      (row) => row.id === first?.id && row.phase === phase && row.order === first.order && row.hertz === first.hertz,
+    ),
   );
 }
 
