@@ -95,7 +95,7 @@ export interface ChannelMeaning extends SeriesKey {
 }
 
 export interface TimeBase {
-  /** IANA zone or fixed offset the stamps were read in; "UTC" where stamps carry their own offset. */
+  /** IANA zone or fixed offset for local times: the given one; else that of the stamps ("UTC" where they carry offsets). */
   readonly zone: string;
   readonly zoneOrigin: "given" | "stamps" | "assumed";
   readonly intervalLabel: "start" | "end";

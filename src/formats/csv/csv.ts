@@ -29,7 +29,7 @@ export const csvFormat: LogFormat = {
 async function open(files: readonly LogFile[], setup: GivenSetup, progress?: Progress): Promise<Recording> {
   const tables = await readTables(files, setup, progress);
   refuseUnmatched(tables, setup);
-  const placed = await placeStamps(tables, setup);
+  const placed = placeStamps(tables, setup);
   const outOfOrder = tables.reduce((sum, table) => sum + stepsBack(table), 0);
   const groups = timeAxes(placed);
   const joined = groups.map(joinColumns);
@@ -122,7 +122,7 @@ function timeBase(placed: readonly PlacedTable[]): Ledger["timeBase"] {
   const byLabel = placed.toSorted((a, b) => labelOrigins.indexOf(a.labelOrigin) - labelOrigins.indexOf(b.labelOrigin));
   const [zoned, labelled] = [byZone[0] as PlacedTable, byLabel[0] as PlacedTable];
   return {
-    zone: zoned.zone.id,
+    zone: zoned.zone,
     zoneOrigin: zoned.zoneOrigin,
     intervalLabel: labelled.label,
     labelOrigin: labelled.labelOrigin,
@@ -135,14 +135,17 @@ function labelRemarks(placed: readonly PlacedTable[]): string[] {
   return placed.map(({ table, label }) => `${table.file}: its stamps mark the ${label} of the interval`);
 }
 
-/** A change counts as seen in the log if intervals stand on both of its sides, so that the stamps had to jump. */
+/**
+ * Changes of the clock that the stamps were read in; stamps that state their offset have none.
+ * A change counts as seen in the log if intervals stand on both of its sides, so that the stamps had to jump.
+ */
 function clockChanges(
   placed: readonly PlacedTable[],
   groups: readonly AxisGroup[],
   start: number,
   end: number,
 ): Ledger["clockChanges"] {
-  const changes = new Map(placed.flatMap(({ zone }) => zone.changes.map((c) => [c.at, c] as const)));
+  const changes = new Map(placed.flatMap(({ clock }) => clock.changes.map((c) => [c.at, c] as const)));
   return [...changes.values()]
     .filter(({ at }) => at > start && at < end)
     .sort((a, b) => a.at - b.at)

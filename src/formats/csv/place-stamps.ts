@@ -11,7 +11,10 @@ import { NO_OFFSET } from "./stamp-reader.js";
 /** A table whose `store.times` have become instants: NaN for a row that could not be placed. */
 export interface PlacedTable {
   readonly table: Table;
-  readonly zone: TimeZone;
+  /** What the stamps were read in. */
+  readonly clock: TimeZone;
+  /** Id of the zone for the report: the given one, also where the stamps or their header state their offset. */
+  readonly zone: string;
   readonly zoneOrigin: TimeBase["zoneOrigin"];
   readonly label: "start" | "end";
   readonly labelOrigin: TimeBase["labelOrigin"];
@@ -27,7 +30,7 @@ export interface PlacedTable {
  * @throws LogError for a date that does not exist, a stamp in the hour skipped in spring, an undecidable date order.
  * @throws UsageError for an unknown zone.
  */
-export async function placeStamps(tables: readonly Table[], setup: GivenSetup): Promise<PlacedTable[]> {
+export function placeStamps(tables: readonly Table[], setup: GivenSetup): PlacedTable[] {
   const orders = dateOrders(tables, setup);
   const repeated: RepeatedHours = new Map();
   const placed: PlacedTable[] = [];
@@ -35,12 +38,13 @@ export async function placeStamps(tables: readonly Table[], setup: GivenSetup): 
     const order = orders.get(table.dateForm);
     if (!isNumeric(table) && order !== undefined) addDates(table, order.order);
     const remarks = turnRound(table) ? [`${table.file}: its newest row stands first; it was read from its end`] : [];
-    const { zone, zoneOrigin } = await zoneOf(table, setup);
+    const { clock, zone, zoneOrigin } = zonesOf(table, setup);
     const label = setup.intervalLabel ?? table.layout.label ?? "start";
-    if (zone.changes.length > 0) toInstants(table, zone, label, repeated);
-    else subtractOffsets(table, zone);
+    if (clock.changes.length > 0) toInstants(table, clock, label, repeated);
+    else subtractOffsets(table, clock);
     placed.push({
       table,
+      clock,
       zone,
       zoneOrigin,
       label,
@@ -109,15 +113,15 @@ function turnRound({ store }: Table): boolean {
   return true;
 }
 
-async function zoneOf(table: Table, setup: GivenSetup): Promise<Pick<PlacedTable, "zone" | "zoneOrigin">> {
+function zonesOf(table: Table, setup: GivenSetup): Pick<PlacedTable, "clock" | "zone" | "zoneOrigin"> {
   const { store, layout } = table;
   const stated = isAbsolute(table) ? "UTC" : layout.zone;
   const times = store.times.subarray(0, store.rows);
   const [from, to] = [times.reduce((a, b) => Math.min(a, b)), times.reduce((a, b) => Math.max(a, b))];
-  return {
-    zone: TimeZone.open(stated ?? setup.zone ?? "UTC", from, to),
-    zoneOrigin: stated !== undefined ? "stamps" : setup.zone !== undefined ? "given" : "assumed",
-  };
+  const given = setup.zone === undefined ? undefined : TimeZone.open(setup.zone, from, to);
+  const clock = stated === undefined && given !== undefined ? given : TimeZone.open(stated ?? "UTC", from, to);
+  const zoneOrigin = given !== undefined ? "given" : stated !== undefined ? "stamps" : "assumed";
+  return { clock, zone: (given ?? clock).id, zoneOrigin };
 }
 
 function subtractOffsets(table: Table, zone: TimeZone): void {
@@ -174,5 +178,6 @@ function stampForm(
   const date = [...(order?.order ?? "ymd")].join(mark === 0 ? "" : String.fromCharCode(mark));
   const parts = layout.stamps.kind === "text" ? "" : ", date and time in two columns";
   const clock = twelveHour ? "12-hour clock" : "hh:mm";
-  return `${date} ${clock}${hasOffset ? " with offset from UTC" : ""}${parts}, ${order?.reason}`;
+  const headerZone = !hasOffset && layout.zone !== undefined ? `, in ${layout.zone} by the header` : "";
+  return `${date} ${clock}${hasOffset ? " with offset from UTC" : ""}${parts}, ${order?.reason}${headerZone}`;
 }

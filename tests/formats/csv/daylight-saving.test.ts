@@ -63,6 +63,16 @@ describe("a week of ten minutes across a change of the clock has 1008 intervals"
     const recording = await read(HEADER + tenMinutes("2026-10-21T22:00", 1008, stated, vienna));
     expect(content(recording)).toEqual(content(fixed));
   });
+
+  test("with offsets in the stamps, a given zone only names the local time", async () => {
+    const offset = (i: number) => (Date.parse("2026-10-21T22:00Z") + i * 600_000 < AUTUMN ? "+02:00" : "+01:00");
+    const stated = (c: { ymd: string; hm: string }, i: number) => row(c, i).replace(";", `${offset(i)};`);
+    const text = HEADER + tenMinutes("2026-10-21T22:00", 1008, stated, vienna);
+    const recording = await read(text, setup);
+    expect(content(recording)).toEqual(content(await read(text)));
+    expect(recording.ledger.timeBase).toMatchObject({ zone: "Europe/Vienna", zoneOrigin: "given" });
+    expect(recording.ledger).toMatchObject({ unplaced: 0, clockSteps: [], clockChanges: [] });
+  });
 });
 
 describe("the repeated hour in autumn", () => {

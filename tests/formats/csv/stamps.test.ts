@@ -246,22 +246,42 @@ describe("the zone of stamps without offset", () => {
     expect(await base(text, { zone: "+01:00" })).toEqual(["2026-07-14T11:30:00Z", "+01:00", "given"]);
     expect(await base(text.replace("Time", "Time (UTC)"), { zone: "Europe/Vienna" })).toEqual([
       "2026-07-14T12:30:00Z",
-      "UTC",
-      "stamps",
+      "Europe/Vienna",
+      "given",
     ]);
     expect(await base(text.replace("Time", "Time [UTC+1]"))).toEqual(["2026-07-14T11:30:00Z", "+01:00", "stamps"]);
     expect(await base(rows(["2026-07-14 12:30+02:00", "2026-07-14 12:40+02:00"]), { zone: "Europe/London" })).toEqual([
       "2026-07-14T10:30:00Z",
-      "UTC",
-      "stamps",
+      "Europe/London",
+      "given",
     ]);
     expect(await base(rows(["1784032200", "1784032800"]), { zone: "Europe/Vienna" })).toEqual([
+      "2026-07-14T12:30:00Z",
+      "Europe/Vienna",
+      "given",
+    ]);
+    expect(await base(rows(["2026-07-14 12:30Z", "2026-07-14 12:40Z"]))).toEqual([
       "2026-07-14T12:30:00Z",
       "UTC",
       "stamps",
     ]);
     expect(await failure(text, { zone: "Europe/Wien" })).toContain(
       'UsageError: "Europe/Wien" is not a known time zone',
+    );
+    const stated = [rows(["2026-07-14 12:30Z", "2026-07-14 12:40Z"]), text.replace("Time", "Time (UTC)")];
+    for (const log of stated) {
+      expect(await failure(log, { zone: "Mars/Olympus" })).toContain(
+        'UsageError: "Mars/Olympus" is not a known time zone',
+      );
+    }
+  });
+
+  test("the form of the stamps tells what decided their instants", async () => {
+    const form = async (log: string) => (await read(log, { zone: "Europe/Vienna" })).ledger.timeBase.stampForm;
+    expect(await form(text)).toBe("y-m-d hh:mm, year first");
+    expect(await form(text.replace("Time", "Time (UTC)"))).toBe("y-m-d hh:mm, year first, in UTC by the header");
+    expect(await form(rows(["2026-07-14 12:30Z", "2026-07-14 12:40Z"]))).toBe(
+      "y-m-d hh:mm with offset from UTC, year first",
     );
   });
 });
