@@ -1,4 +1,4 @@
-import { LogError } from "../../errors.js";
+import { LogError, UsageError } from "../../errors.js";
 
 /** Deciding which number of a date is the day, the month and the year. */
 
@@ -39,8 +39,9 @@ export function dayOf(packed: number, form: number, order: DateOrder): number {
 /**
  * Decides by evidence: the place of a four-digit year, a number above 12, the point that only d.m.y uses, and that
  * only one order makes the days of the log follow one another. Row order plays no part.
- * @param given wins over all evidence.
+ * @param given wins, unless only another order makes the days follow one another.
  * @throws LogError asking for the order where nothing decides.
+ * @throws UsageError for a given order that the dates contradict.
  */
 export function decideDateOrder({ file, form, dates }: DatesSeen, given: DateOrder | undefined): DecidedOrder {
   const yearPlace = form % 4;
@@ -50,6 +51,7 @@ export function decideDateOrder({ file, form, dates }: DatesSeen, given: DateOrd
     if (given === "ymd" && yearPlace === 2) {
       throw new LogError(file, undefined, "the date order is given as ymd, but the year stands last in this log");
     }
+    refuseContradicted({ file, form, dates }, given);
     return { order: given, reason: "as given" };
   }
   if (yearPlace === 2 && byPoint) return { order: "dmy", reason: "by the point between the numbers" };
@@ -74,6 +76,19 @@ export function decideDateOrder({ file, form, dates }: DatesSeen, given: DateOrd
   if (byPoint) return { order: "dmy", reason: "by the point between the numbers" };
   const asked = candidates.map((order) => `--date-order ${order}`).join(" or ");
   throw new LogError(file, undefined, `its dates can be read in more than one order: say which with ${asked}`);
+}
+
+function refuseContradicted({ file, form, dates }: DatesSeen, given: DateOrder): void {
+  const own = read(dates, form, given);
+  const others: DateOrder[] = form % 4 === 2 ? ["dmy", "mdy"] : ["dmy", "mdy", "ymd"];
+  const better = others.find((order) => {
+    const other = read(dates, form, order);
+    return other.faults <= own.faults && other.following >= 0.5 && own.following <= other.following / 2;
+  });
+  if (better === undefined) return;
+  throw new UsageError(
+    `the date order is given as ${given}, but the days of ${file} follow one another only as ${better}: give ${better}, or leave the date order out`,
+  );
 }
 
 /** The days in this order, sorted; how many dates are none; the share of days that follow the one before at once. */

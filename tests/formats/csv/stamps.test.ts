@@ -122,6 +122,35 @@ describe("the order of day and month", () => {
     expect(await failure(over(["01/02/2026"]), { dateOrder: "ymd" })).toContain("the year stands last in this log");
   });
 
+  test("given wrongly is refused where only another one makes the days follow one another", async () => {
+    const days = (written: (day: string) => string) =>
+      over(Array.from({ length: 9 }, (_, i) => written(String(i + 1).padStart(2, "0"))));
+    const said = (given: string, shown: string) =>
+      `UsageError: the date order is given as ${given}, but the days of log.csv follow one another only as ${shown}: give ${shown}, or leave the date order out`;
+    const dmy = days((day) => `${day}/03/2026`);
+    expect(await failure(dmy, { dateOrder: "mdy" })).toBe(said("mdy", "dmy"));
+    expect(await first(dmy, { dateOrder: "dmy" })).toBe("2026-03-01");
+    expect(
+      await failure(
+        days((day) => `03/${day}/2026`),
+        { dateOrder: "dmy" },
+      ),
+    ).toBe(said("dmy", "mdy"));
+    expect(
+      await failure(
+        days((day) => `${day}.03.2026`),
+        { dateOrder: "mdy" },
+      ),
+    ).toBe(said("mdy", "dmy"));
+    expect(
+      await failure(
+        days((day) => `26-03-${day}`),
+        { dateOrder: "dmy" },
+      ),
+    ).toBe(said("dmy", "ymd"));
+    expect(await first(over(["01/02/2026", "01/05/2026", "01/09/2026"]), { dateOrder: "dmy" })).toBe("2026-02-01");
+  });
+
   test("shows where the days follow one another, in any order of rows", async () => {
     const dmy = over(["01/02/2026", "02/02/2026", "03/02/2026"]);
     const mdy = over(["02/01/2026", "02/02/2026", "02/03/2026"]);
