@@ -14,7 +14,7 @@ export interface Clocks {
   /** By table; undefined where its times are no stamps. */
   readonly clocks: readonly (StampClock | undefined)[];
   readonly timeBase: TimeBase;
-  /** Of the stamps. */
+  /** In which the stamps are read. */
   readonly zone: TimeZone | undefined;
   /** The files say when they were recorded. */
   readonly absolute: boolean;
@@ -41,15 +41,16 @@ export function clocksOf(tables: readonly SampleTable[], setup: GivenSetup): Clo
     const order = stamps && orders.get(stamps.dates.form);
     return order && new StampClock(file.name, stamps.dates.form, order.order, zones[i] as TimeZone);
   });
+  const given = setup.zone === undefined ? undefined : TimeZone.open(setup.zone, 0, 0).id;
   const carried = absolute && tables.every((table) => ownZone(table) !== undefined);
-  const stated = setup.zone !== undefined || /(Z|[+-]\d\d:?\d\d)$/.test(setup.start ?? "");
+  const stated = given !== undefined || /(Z|[+-]\d\d:?\d\d)$/.test(setup.start ?? "");
   return {
     clocks,
     zone: zones.find((zone) => zone !== undefined),
     absolute,
     timeBase: {
-      zone: (carried ? undefined : setup.zone) ?? zones.find((zone) => zone !== undefined)?.id ?? "UTC",
-      zoneOrigin: carried ? "stamps" : stated ? "given" : "assumed",
+      zone: given ?? zones.find((zone) => zone !== undefined)?.id ?? "UTC",
+      zoneOrigin: stated ? "given" : carried ? "stamps" : "assumed",
       intervalLabel: "start",
       labelOrigin: "inferred",
       stampForm: [...new Set(tables.map((table) => formOf(table, orders)))].toSorted().join("; "),

@@ -171,6 +171,14 @@ describe("stamps", () => {
     expect(await samplesOf(source)).toEqual(expected(10_000, 12_000));
   });
 
+  test("with offsets are shown in the given zone, which must exist", async () => {
+    const text = tableText({ rate: 10_000, rows: 300, time: (i) => `2026-07-01T00:00:0${fraction(i)}+01:00` });
+    const recording = await open(text, { zone: "Europe/Vienna" });
+    expect(isoUtc(recording.start)).toBe("2026-06-30T23:00:00Z");
+    expect(recording.ledger.timeBase).toMatchObject({ zone: "Europe/Vienna", zoneOrigin: "given" });
+    expect(await failure(text, { zone: "Europe/Nowhere" })).toMatch(/^UsageError: "Europe\/Nowhere" is not a known/);
+  });
+
   test("run on over midnight and over the end of summer time", async () => {
     const at = Date.parse("2026-10-25T00:59:59.500Z");
     const local = (i: number) => {
