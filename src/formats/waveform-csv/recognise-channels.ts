@@ -26,7 +26,7 @@ const SAMPLED =
 const RMS = /(?<!\p{L})[uvi]?(?:t?rms|eff)(?!\p{Ll})|effekti?v|effica(?:ce|ci|z)|r\.\s?m\.\s?s/iu;
 /** A root mean square of the first samples within this is a voltage in V. */
 const [LEAST_VOLTS, MOST_VOLTS] = [80, 1000];
-const REVERSED: Readonly<Record<string, true>> = { "21": true, "32": true, "13": true };
+const REVERSED: Readonly<Record<string, Phase>> = { "21": "L12", "32": "L23", "13": "L31" };
 
 /**
  * What the columns of samples hold, by what their headers say in the words that headers of logged values have, and by
@@ -94,7 +94,7 @@ function useOf(draft: Draft, level: number, entry: ChannelSetup | undefined, set
   const stated = entry?.quantity !== undefined || entry?.phase !== undefined;
   const unit = unitOf(draft, quantity, level, entry?.quantity !== undefined);
   if (typeof unit === "string") return unused(unit);
-  const turned = entry?.phase === undefined && isReversed(draft, phase);
+  const turned = entry?.inverted === undefined && isReversed(draft, phase);
   const given = quantity === "voltage" ? setup.voltageRatio : setup.currentRatio;
   const inverted = (entry?.inverted ?? false) !== turned;
   const reason = [
@@ -138,13 +138,12 @@ function unitOf(
   return `no unit is stated for ${shown(column.header)}; where it is ${own}, say quantity: ${quantity} in the setup under channels:`;
 }
 
-/** Between phases in the order 2-1, 3-2 or 1-3. */
+/** The header names this pair of phases the other way round: 2-1, 3-2 or 1-3. */
 function isReversed({ evidence }: SeriesDraft, phase: Phase): boolean {
-  if (phase.length !== 3) return false;
   const said = [...evidence.phases.map((p) => p.said), ...evidence.numbers.map((n) => n.digits)];
   return said.some((text) => {
     const conductors = text.match(/[123]|[ABCRST]/gi) ?? [];
     const order = conductors.slice(-2).map((c) => (/\d/.test(c) ? c : 1 + ("ABCRST".indexOf(c.toUpperCase()) % 3)));
-    return REVERSED[order.join("")] === true;
+    return REVERSED[order.join("")] === phase;
   });
 }

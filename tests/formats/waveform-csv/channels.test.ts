@@ -66,6 +66,11 @@ describe("channels are told by the words of their headers", () => {
     const { channels, crests } = await read(["U12 [V]", "U32 [V]", "U L1-L3 [V]"]);
     expect(channels).toEqual(["voltage L12", "voltage L23", "voltage L31"]);
     expect(crests).toEqual([325, -325, -325]);
+    const named: GivenSetup = { channels: [{ channel: "U32 [V]", quantity: "voltage", phase: "L23" }] };
+    expect((await read(["U32 [V]"], named)).crests).toEqual([-325]);
+    const [entry] = named.channels ?? [];
+    const straight: GivenSetup = { channels: [{ ...entry, channel: 2, inverted: false }] };
+    expect((await read(["U32 [V]"], straight)).crests).toEqual([325]);
   });
 
   test("a voltage without a unit is in V if its size shows it", async () => {
