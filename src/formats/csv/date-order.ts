@@ -75,7 +75,19 @@ export function decideDateOrder({ file, form, dates }: DatesSeen, given: DateOrd
   }
   if (byPoint) return { order: "dmy", reason: "by the point between the numbers" };
   const asked = candidates.map((order) => `--date-order ${order}`).join(" or ");
-  throw new LogError(file, undefined, `its dates can be read in more than one order: say which with ${asked}`);
+  const example = firstReadings(dates, form, candidates);
+  throw new LogError(
+    file,
+    undefined,
+    `its dates can be read in more than one order${example}: say which with ${asked} (in the setup dateOrder: ${candidates[0]})`,
+  );
+}
+
+/** " (the first as 2026-02-01 or 2026-01-02)". */
+function firstReadings(dates: ReadonlySet<number>, form: number, orders: readonly DateOrder[]): string {
+  const [first] = dates;
+  const days = orders.map((order) => dayOf(first as number, form, order)).filter((day) => !Number.isNaN(day));
+  return ` (the first is ${days.map((day) => new Date(day).toISOString().slice(0, 10)).join(" or ")})`;
 }
 
 function refuseContradicted({ file, form, dates }: DatesSeen, given: DateOrder): void {

@@ -3,7 +3,7 @@ import { LogError, UsageError } from "../../errors.js";
 import type { LoggedQuantity, Unit } from "../../recording/quantity.js";
 import type { GivenSetup } from "../../recording/setup.js";
 import type { SeriesDraft } from "./recognise-columns-draft.js";
-import { columnName } from "./recognise-columns-setup.js";
+import { columnName, setupLine } from "./recognise-columns-setup.js";
 import type { WrittenUnit } from "./recognise-columns-units.js";
 
 /** The unit of a column's stored values, and how they come from the written ones. */
@@ -86,10 +86,11 @@ function fromWritten(draft: SeriesDraft, written: WrittenUnit, context: Context)
       return { unit, scale: ratio(unit === "%" ? 100 : 1), writtenUnit: written.text, why };
     case "unit":
       if (written.unit === "%" && quantity === "voltage") {
+        const alike = context.series.filter((one) => one.quantity === "voltage" && one.unit?.value.text === "%");
         throw new LogError(
           context.file,
           columnName(column),
-          'a voltage in % does not say of what; where it is of the declared voltage, say so in the setup under columns: (unit: "% of declared")',
+          `a voltage in % does not say of what; where it is of the declared voltage, say so in the setup: ${entries(alike, '"% of declared"', context)}`,
         );
       }
       if (written.unit === "%" && quantity === "power-factor") {
@@ -148,12 +149,21 @@ export function transformerRatio(value: number | string): Ratio {
   return result;
 }
 
-function inferredUnit(draft: SeriesDraft, { file, series }: Context): Scaled | string {
+/** The line of the setup that gives columns their unit, for messages. */
+function entries(drafts: readonly SeriesDraft[], unit: string, { series }: Context): string {
+  const columnsOf = (some: readonly SeriesDraft[]) => some.map(({ column }) => column);
+  return setupLine(columnsOf(drafts), `unit: ${unit}`, columnsOf(series));
+}
+
+function inferredUnit(draft: SeriesDraft, context: Context): Scaled | string {
+  const { file, series } = context;
   const { quantity, column } = draft;
   const as = (unit: Unit, why: string): Scaled => ({ unit, scale: ONE, writtenUnit: unit, why: [`${unit}: ${why}`] });
   const middle = median(column.samples);
-  const ask = (what: string): LogError =>
-    new LogError(file, columnName(column), `${what}; say the unit in the setup under columns: (unit: …)`);
+  const ask = (what: string, columns: readonly SeriesDraft[], units: readonly string[]): LogError => {
+    const lines = units.map((unit) => entries(columns, unit, context)).join(" or ");
+    return new LogError(file, columnName(column), `${what}; say the unit in the setup, such as ${lines}`);
+  };
   switch (quantity) {
     case "pst":
     case "plt":
@@ -175,20 +185,19 @@ function inferredUnit(draft: SeriesDraft, { file, series }: Context): Scaled | s
       if (middle === undefined) return "it has neither a unit nor values";
       if (middle >= 80 && middle <= 1000)
         return as("V", `no unit is written; the median ${middle} lies between 80 and 1000`);
-      const others = median(
-        series.filter((one) => one.quantity === "voltage" && !one.unit).flatMap((one) => one.column.samples),
-      );
+      const alike = series.filter((one) => one.quantity === "voltage" && !one.unit);
+      const others = median(alike.flatMap((one) => one.column.samples));
       if (middle === 0 && others !== undefined && others >= 80 && others <= 1000) {
         return as("V", `no unit is written; its median is 0, that of all voltages without unit ${others}`);
       }
-      throw ask(`no unit is written, and the median ${middle} does not tell V from kV or p.u.`);
+      throw ask(`no unit is written, and the median ${middle} does not tell V from kV or p.u.`, alike, ["kV"]);
     }
     case "harmonic-voltage":
     case "harmonic-current": {
       const like = unitOfHarmonics(draft, series);
       if (like) return as(like.unit, like.why);
       const what = `no unit is written, and nothing tells % from ${quantity === "harmonic-voltage" ? "V" : "A"}`;
-      if (quantity === "harmonic-voltage") throw ask(what);
+      if (quantity === "harmonic-voltage") throw ask(what, [draft], ['"%"', "V"]);
       return what;
     }
     default:

@@ -4,8 +4,19 @@ import type { ColumnText } from "./recognise-columns.js";
 import { KNOWN_UNITS, type WrittenUnit, writtenUnit } from "./recognise-columns-units.js";
 
 /** How a message names a column. */
-export function columnName(column: { readonly position: number; readonly header: string }): string {
+export function columnName(column: Named): string {
   return `column ${column.position} ("${column.header}")`;
+}
+
+type Named = { readonly position: number; readonly header: string };
+
+/** The line of a setup that says more of columns, for messages: `columns: [{ column: "U1", unit: V }]`. */
+export function setupLine(columns: readonly Named[], says: string, all: readonly Named[]): string {
+  const entries = columns.map(({ position, header }) => {
+    const isUnique = header !== "" && all.filter((other) => other.header.trim() === header.trim()).length === 1;
+    return `{ column: ${isUnique ? JSON.stringify(header) : position}, ${says} }`;
+  });
+  return `columns: [${entries.join(", ")}]`;
 }
 
 /**

@@ -7,7 +7,7 @@ import { type Draft, draftColumn, type SeriesDraft } from "./recognise-columns-d
 import { LogHeaders } from "./recognise-columns-log.js";
 import { placeUnnamedPhases } from "./recognise-columns-phases.js";
 import { type Scaled, scaleSeries } from "./recognise-columns-scale.js";
-import { columnName, entriesByColumn } from "./recognise-columns-setup.js";
+import { columnName, entriesByColumn, setupLine } from "./recognise-columns-setup.js";
 
 /** What the log says about one column. */
 export interface ColumnText {
@@ -94,7 +94,7 @@ function oneColumnPerPlace(file: string, columns: readonly RecognisedColumn[]): 
       throw new LogError(
         file,
         `columns ${other.position} ("${other.header}") and ${column.position} ("${column.header}")`,
-        `both hold ${place}; say in the setup, under columns:, what one of them holds, or leave it out with ignore: true`,
+        `both hold ${place}; leave one out in the setup, as in ${setupLine([column], "ignore: true", columns)}, or say there what it holds (quantity, phase, order, statistic, unit)`,
       );
     }
     if (!other || column.unit === QUANTITIES[column.meaning.quantity].unit) places.set(place, column);

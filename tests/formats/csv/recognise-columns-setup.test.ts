@@ -100,7 +100,7 @@ describe("two columns for one place", () => {
     const columns = ["U L1 avg [V]", "f [Hz]", "Spannung L1 [V]"];
     expect(() => recognise(columns)).toThrow(LogError);
     expect(() => recognise(columns)).toThrow(
-      'feeder.csv, columns 1 ("U L1 avg [V]") and 3 ("Spannung L1 [V]"): both hold voltage L1, mean; say in the setup, under columns:, what one of them holds, or leave it out with ignore: true',
+      'feeder.csv, columns 1 ("U L1 avg [V]") and 3 ("Spannung L1 [V]"): both hold voltage L1, mean; leave one out in the setup, as in columns: [{ column: "Spannung L1 [V]", ignore: true }], or say there what it holds (quantity, phase, order, statistic, unit)',
     );
     expect(withEntries(columns, { column: 3, ignore: true })[0]).toBe("voltage L1, mean, V");
   });

@@ -118,7 +118,7 @@ describe("units", () => {
 
   it("in plain % do not say of what", () => {
     expect(() => recognise(["U L1 [%]"], STAR)).toThrow(
-      'feeder.csv, column 1 ("U L1 [%]"): a voltage in % does not say of what; where it is of the declared voltage, say so in the setup under columns: (unit: "% of declared")',
+      'feeder.csv, column 1 ("U L1 [%]"): a voltage in % does not say of what; where it is of the declared voltage, say so in the setup: columns: [{ column: "U L1 [%]", unit: "% of declared" }]',
     );
     const setup = { ...STAR, columns: [{ column: 1, unit: "% of declared" }] };
     expect(alone("U L1 [%]", setup)).toBe("voltage L1, mean, % of declared x 2.3 = V");
@@ -214,9 +214,16 @@ describe("units that are not written", () => {
     expect(recognise(columns)[2]?.reason).toContain("its median is 0, that of all voltages without unit 229");
   });
 
+  it("of all voltages are asked for at once, by position where headers are alike", () => {
+    const columns = [values("U L1", "20.1"), values("U L2", "20.2"), values("U L2", "20.2"), "I L1 [A]"];
+    expect(() => recognise(columns)).toThrow(
+      'columns: [{ column: "U L1", unit: kV }, { column: 2, unit: kV }, { column: 3, unit: kV }]',
+    );
+  });
+
   it.each(["0.23", "79.9", "1001", "20100", "0"])("of a voltage of %s are asked for", (sample) => {
     expect(() => recognise([values("U L1", sample)])).toThrow(
-      `feeder.csv, column 1 ("U L1"): no unit is written, and the median ${sample} does not tell V from kV or p.u.; say the unit in the setup under columns: (unit: …)`,
+      `feeder.csv, column 1 ("U L1"): no unit is written, and the median ${sample} does not tell V from kV or p.u.; say the unit in the setup, such as columns: [{ column: "U L1", unit: kV }]`,
     );
   });
 
@@ -247,7 +254,7 @@ describe("units that are not written", () => {
       ["the fundamental is near both", [harmonic, values("U h1 L1", "100"), values("U L1 [V]", "100.1")]],
     ] as const)("are asked for where %s", (_, columns) => {
       expect(() => recognise(columns)).toThrow(
-        'feeder.csv, column 1 ("U h5 L1"): no unit is written, and nothing tells % from V; say the unit in the setup under columns: (unit: …)',
+        'feeder.csv, column 1 ("U h5 L1"): no unit is written, and nothing tells % from V; say the unit in the setup, such as columns: [{ column: "U h5 L1", unit: "%" }] or columns: [{ column: "U h5 L1", unit: V }]',
       );
     });
   });

@@ -105,12 +105,15 @@ describe("the order of day and month", () => {
   const first = async (text: string, setup = {}) => starts(await read(text, setup))[0]?.slice(0, 10);
 
   test("is asked for when the dates fit both", async () => {
-    const asked =
-      "LogError: log.csv: its dates can be read in more than one order: say which with --date-order dmy or --date-order mdy";
-    expect(await failure(over(["01/02/2026"]))).toBe(asked);
-    expect(await failure(over(["01/02/2026", "03/02/2026"]))).toBe(asked);
-    expect(await failure(over(["01-02-2026"]))).toBe(asked);
-    expect(await failure(over(["01/02/03"]))).toBe(`${asked} or --date-order ymd`);
+    const asked = (days: string, options: string) =>
+      `LogError: log.csv: its dates can be read in more than one order (the first is ${days}): say which with ${options} (in the setup dateOrder: dmy)`;
+    const two = asked("2026-02-01 or 2026-01-02", "--date-order dmy or --date-order mdy");
+    expect(await failure(over(["01/02/2026"]))).toBe(two);
+    expect(await failure(over(["01/02/2026", "03/02/2026"]))).toBe(two);
+    expect(await failure(over(["01-02-2026"]))).toBe(two);
+    expect(await failure(over(["01/02/03"]))).toBe(
+      asked("2003-02-01 or 2003-01-02 or 2001-02-03", "--date-order dmy or --date-order mdy or --date-order ymd"),
+    );
   });
 
   test("is taken as given", async () => {
