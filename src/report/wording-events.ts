@@ -37,6 +37,16 @@ const KIND_COUNTS: Readonly<Record<ReportEvent["kind"], readonly [string, string
   "inrush-current": ["inrush current", "inrush currents"],
 };
 
+/** What a phase did. */
+const VERBS: Readonly<Record<ReportEvent["kind"], string>> = {
+  interruption: "fell to",
+  dip: "fell to",
+  swell: "rose to",
+  "rapid-voltage-change": "changed by up to",
+  transient: "deviated by up to",
+  "inrush-current": "rose to",
+};
+
 /** "voltage dip", "short interruption", "voltage dip (around an interruption)". */
 export function kindText({ kind, interruption, interrupted }: ReportEvent): string {
   if (interruption !== undefined) return `${interruption} interruption`;
@@ -163,7 +173,7 @@ export function wholeText({ complete, cutOff }: ReportEvent): string {
 /** "L1 fell to 94.3 V (41.0 %) for 120 ms; L3 …": each phase by itself. */
 export function courseTitle(event: ReportEvent, bounds: Bounds): string {
   const { kind, unit, perPhase = [] } = event;
-  const verb = kind === "swell" ? "rose to" : kind === "dip" || kind === "interruption" ? "fell to" : "reached";
+  const verb = VERBS[kind];
   const parts = perPhase.map(({ phase, extreme, percent, durationS }) => {
     const share = percent === undefined ? "" : ` (${fixed(percent, 1)} %)`;
     const length = eventLength({ ...event, durationS }, { ...bounds, seconds: {} });

@@ -28,7 +28,7 @@ export function statement(assessment: Assessment): { readonly sentence: string; 
   if (week === undefined)
     return {
       sentence: `The recording holds nothing that ${rules} sets a limit for, so nothing could be judged.`,
-      further: [],
+      further: [eventsFinding(assessment)].flatMap((text) => (text === undefined ? [] : `It shows ${text}.`)),
     };
   if (isTooShort(assessment, week))
     return { sentence: shortSentence(assessment, rules, week), further: furtherOf(assessment, week, true) };
@@ -115,7 +115,9 @@ function furtherOf(assessment: Assessment, week: Week, isShort: boolean): string
         .map((text) => `It also shows ${text}.`),
     );
   else if (events !== undefined) further.push(`Recorded as well: ${events}.`);
-  const judged = byRequirement(assessment, week).filter(({ worst }) => worst.binding);
+  const judged = byRequirement(assessment, week).filter(
+    ({ worst }) => worst.binding && worst.verdict !== "for-information",
+  );
   const failed = judged.filter(({ worst }) => worst.verdict === "does-not-conform");
   const open = judged.filter(({ worst }) => worst.verdict === "undecided");
   if (failed.length > 0) further.push(`${failed.length} of ${judged.length} requirements judged were not met.`);

@@ -49,6 +49,17 @@ describe("the statement on less than a week", () => {
     );
   });
 
+  it("does not count as met what is for information only, and names events where nothing else was measured", () => {
+    const week = assessment.weeks[0] as (typeof assessment.weeks)[number];
+    const information = week.requirements.filter(({ verdict }) => verdict === "for-information");
+    expect(information.some(({ binding }) => binding)).toBe(true);
+    const bare = { ...assessment, verdict: "not-assessed" as const, weeks: [{ ...week, requirements: information }] };
+    expect(statement(bare).further.join(" ")).not.toContain("met");
+    expect(statement({ ...bare, weeks: [] }).further[0]).toMatch(
+      /^It shows 2 dips and 1 swell \(the deepest left 41 %/,
+    );
+  });
+
   it("leaves it to the verdict where the count already decides, and to the finding where that is why", async () => {
     const { assessment: failed } = await sampleReport({ days: 2, middayRise: 30, orders: 4 });
     expect(statement(failed).sentence).toMatch(/^The supply voltage did not conform .* less than a week: on phase L2/);
