@@ -4,6 +4,7 @@ import type { Recording } from "../recording/recording.js";
 import type { GivenSetup } from "../recording/setup.js";
 import { comtrade } from "./comtrade/index.js";
 import { csvFormat } from "./csv/csv.js";
+import { foreignFile } from "./foreign-file.js";
 import type { LogFormat } from "./log-format.js";
 import { waveformCsv } from "./waveform-csv/index.js";
 
@@ -42,6 +43,8 @@ export async function openLogs(files: readonly LogFile[], setup: GivenSetup, pro
 async function formatOf(file: LogFile): Promise<LogFormat> {
   const head = await file.read(0, HEAD);
   if (head.length === 0) throw new LogError(file.name, undefined, "the file is empty: copy it from the logger again");
+  const foreign = foreignFile(head);
+  if (foreign !== undefined) throw new LogError(file.name, "byte 0", foreign);
   const format = formats.find((f) => f.recognises(head, file.name));
   if (format !== undefined) return format;
   const known = formats.map((f) => f.title).join(", ");

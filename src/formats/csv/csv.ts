@@ -38,7 +38,7 @@ async function open(files: readonly LogFile[], setup: GivenSetup, progress?: Pro
     throw new LogError(
       (tables[0] as Table).file,
       undefined,
-      "none of the columns that were understood holds a mean value",
+      "none of the columns that were understood holds a mean value: export the means as well, or say in the setup which column holds them (columns: statistic: mean)",
     );
   }
   const start = Math.min(...groups.map(({ axis }) => axis.starts[0] as number));

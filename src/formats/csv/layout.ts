@@ -285,7 +285,11 @@ function noTable(file: string, candidates: readonly Candidate<unknown>[]): LogEr
   if (last === undefined) return new LogError(file, undefined, "holds no text: is it the right file?");
   const numbers = widest.classes.flat().filter((c) => c === "number").length;
   if (numbers === 0 && width(last) > 1) {
-    return new LogError(file, `line ${last.line}`, "the header is not followed by any row of values");
+    return new LogError(
+      file,
+      `line ${last.line}`,
+      "the header is not followed by any row of values: export it with its rows",
+    );
   }
   return new LogError(
     file,

@@ -96,7 +96,11 @@ function addDates({ file, store, dateForm }: Table, order: DateOrder): void {
       last = date;
       if (Number.isNaN(day)) {
         const words = { dmy: "day, month, year", mdy: "month, day, year", ymd: "year, month, day" }[order];
-        throw new LogError(file, `line ${store.lines[i]}`, `there is no such date, read as ${words}`);
+        throw new LogError(
+          file,
+          `line ${store.lines[i]}`,
+          `there is no such date, read as ${words}; correct it or delete the row`,
+        );
       }
     }
     store.times[i] = (store.times[i] as number) + day;

@@ -171,12 +171,11 @@ function inferredUnit(draft: SeriesDraft, context: Context): Scaled | string {
       return as("1", "the quantity has no unit");
     case "negative-sequence-unbalance":
     case "zero-sequence-unbalance":
-      return as("%", "no unit is written; unbalance is given in %");
     case "thd-voltage":
     case "thd-current":
       if (middle === undefined) return "it has neither a unit nor values";
       if (middle < 0.2) return `no unit is written, and its values (median ${middle}) may be % or a fraction of 1`;
-      return as("%", `no unit is written; the median ${middle} is that of a distortion in %`);
+      return as("%", `no unit is written; the median ${middle} is one in %`);
     case "frequency":
       if (middle === undefined) return "it has neither a unit nor values";
       if (middle < 40 || middle > 70) return `no unit is written, and the median ${middle} is no power frequency in Hz`;

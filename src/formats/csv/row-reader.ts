@@ -6,6 +6,7 @@ import { FAST_DIGITS, type NumberColumn, type RowStore } from "./row-store.js";
 import { StampCells } from "./stamp-cells.js";
 import { decodeText } from "./text-source.js";
 
+const MEND_CELL = "; correct the cell or empty it";
 const [BLANK, PLUS, MINUS, ZERO] = [32, 43, 45, 48];
 
 /**
@@ -170,11 +171,12 @@ export class RowReader {
     } else if (kind === FLAG) {
       const text = decodeText(bytes.subarray(this.#from, this.#to));
       const flag = readFlag(text);
-      if (flag === undefined) throw this.#fault(column, `${shown(text)} says neither flagged nor not flagged (1 or 0)`);
+      if (flag === undefined)
+        throw this.#fault(column, `${shown(text)} says neither flagged nor not flagged (1 or 0)`, MEND_CELL);
       if (flag === 1) this.#store.flagged[this.#store.rows] = 1;
     } else if (!this.stamps.read(kind, bytes, this.#from, this.#to)) {
       const text = decodeText(bytes.subarray(this.#from, this.#to));
-      throw this.#fault(column, `${shown(text)} is not ${this.stamps.expected(kind)}`);
+      throw this.#fault(column, `${shown(text)} is not ${this.stamps.expected(kind)}`, this.#mendStamp(text));
     }
     return next;
   }
@@ -207,13 +209,15 @@ export class RowReader {
     const hint = unstated
       ? 'has a mark that the rows above it lack: state in the setup decimalMark: "." or decimalMark: ","'
       : `is neither a number ${this.#form.decimal === "," ? "with a decimal comma " : ""}nor a mark for a missing value`;
-    return this.#fault(column, `${shown(text)} ${hint}`);
+    return this.#fault(column, `${shown(text)} ${hint}`, unstated ? "" : MEND_CELL);
   }
 
   #width(cells: number): LogError {
     const { kinds, leastColumns, file, delimiter, decimal } = this.#form;
     const hint =
-      cells > kinds.length && delimiter === 44 && decimal !== "." ? ": are its decimal commas not in quotes?" : "";
+      cells > kinds.length && delimiter === 44 && decimal !== "."
+        ? ": are its decimal commas not in quotes?"
+        : "; correct the row or delete it";
     const more = cells > kinds.length ? "or more cells" : "cells";
     return new LogError(
       file,
@@ -222,9 +226,15 @@ export class RowReader {
     );
   }
 
-  #fault(column: number, what: string): LogError {
+  /** Words where a time should be: a line of statistics or remarks, as some exports put them below the data. */
+  #mendStamp(text: string): string {
+    if (this.#store.isUnused || /\d/.test(text)) return "; correct the cell or delete the row";
+    return "; correct the row, or delete it and all below it if the data end above";
+  }
+
+  #fault(column: number, what: string, mend: string): LogError {
     const name = this.#form.names[column] ?? "";
     const where = name === "" ? "" : ` in "${shown(name).slice(1, -1)}"`;
-    return new LogError(this.#form.file, `line ${this.line}, column ${column + 1}`, `${what}${where}`);
+    return new LogError(this.#form.file, `line ${this.line}, column ${column + 1}`, `${what}${where}${mend}`);
   }
 }

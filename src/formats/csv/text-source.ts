@@ -65,20 +65,24 @@ export async function readHead({ blocks }: TextSource): Promise<Head> {
 
 /** The text that a file begins with, in UTF-8 or a one-byte code page, by its first bytes; undefined if it is no text. */
 export function textOf(head: Uint8Array): Uint8Array | undefined {
-  let text = head;
-  if (isGzip(head)) {
-    try {
-      const options = { finishFlush: constants.Z_SYNC_FLUSH, maxOutputLength: 8 * 1024 * 1024 };
-      text = gunzipSync(head.subarray(0, 4096), options);
-    } catch {
-      return undefined;
-    }
-  }
+  let text = unpackedHead(head);
+  if (text === undefined) return undefined;
   const kind = utf16Kind(text);
   if (kind !== undefined) text = new TextEncoder().encode(new TextDecoder(kind).decode(text));
   let control = 0;
   for (const byte of text) if (byte < 32 && (byte < 9 || byte > 13)) control++;
   return text.length > 0 && control <= text.length / 20 ? text : undefined;
+}
+
+/** What a file begins with once gzip is unpacked; undefined where the gzip data are damaged. */
+export function unpackedHead(head: Uint8Array): Uint8Array | undefined {
+  if (!isGzip(head)) return head;
+  try {
+    const options = { finishFlush: constants.Z_SYNC_FLUSH, maxOutputLength: 8 * 1024 * 1024 };
+    return gunzipSync(head.subarray(0, 4096), options);
+  } catch {
+    return undefined;
+  }
 }
 
 export function isGzip(head: Uint8Array): boolean {

@@ -21,11 +21,15 @@ describe("what is no readable log ends in one sentence", () => {
       "\n\r\n  \n",
       "LogError: log.csv, line 3: no column holds dates and times in a form that can be read (2026-03-01 00:10, 01.03.2026 00:10, 03/01/2026 12:10 AM, Unix seconds …)",
     ],
-    ["a header only", HEADER, "LogError: log.csv, line 1: the header is not followed by any row of values"],
+    [
+      "a header only",
+      HEADER,
+      "LogError: log.csv, line 1: the header is not followed by any row of values: export it with its rows",
+    ],
     [
       "a preamble and a header only",
       `Site: Mill Lane\n${HEADER}`,
-      "LogError: log.csv, line 2: the header is not followed by any row of values",
+      "LogError: log.csv, line 2: the header is not followed by any row of values: export it with its rows",
     ],
     ["prose", "Dear colleague,\nthe log follows.\n", "LogError: log.csv"],
     [
@@ -44,7 +48,11 @@ describe("what is no readable log ends in one sentence", () => {
       "LogError: log.csv, byte 0: is in no form",
     ],
     ["gzip that is cut off", gzipSync(log(Array(3000).fill(ROWS[0]))).subarray(0, 90), "LogError: log.csv, byte "],
-    ["gzip that is damaged", gzipSync(log()).map((b, i) => (i === 40 ? b ^ 0x55 : b)), "LogError: log.csv"],
+    [
+      "gzip that is damaged",
+      gzipSync(log()).map((b, i) => (i === 40 ? b ^ 0x55 : b)),
+      "LogError: log.csv, byte 0: the gzip data are damaged or cut off: copy the file from the logger again",
+    ],
     [
       "no known column",
       log().replace(HEADER, "Time;Foo;Bar\n"),
@@ -53,27 +61,37 @@ describe("what is no readable log ends in one sentence", () => {
     [
       "a row with too few cells",
       log(ROWS.with(1, "2026-03-01 00:10;231.5")),
-      "LogError: log.csv, line 3: the row has 2 cells where 3 are expected",
+      "LogError: log.csv, line 3: the row has 2 cells where 3 are expected; correct the row or delete it",
     ],
     [
       "a row with too many cells",
       log(ROWS.with(1, `${ROWS[1]};5`)),
-      "LogError: log.csv, line 3: the row has 4 or more cells where 3 are expected",
+      "LogError: log.csv, line 3: the row has 4 or more cells where 3 are expected; correct the row or delete it",
     ],
     [
       "a header with too many cells",
       log().replace("L2 [V]", "L2 [V];U L3 [V]"),
-      "LogError: log.csv, line 2: the row has 3 cells where 4 are expected",
+      "LogError: log.csv, line 2: the row has 3 cells where 4 are expected; correct the row or delete it",
     ],
     [
       "a line of words after the rows",
       `${log()}End of log\n`,
-      'LogError: log.csv, line 6, column 1: "End of log" is not a date and time in "Time"',
+      'LogError: log.csv, line 6, column 1: "End of log" is not a date and time in "Time"; correct the row, or delete it and all below it if the data end above',
+    ],
+    [
+      "a row of statistics after the rows",
+      `${log()}Mittelwert;231.5;230.2\nMaximum;231.7;230.4\n`,
+      'LogError: log.csv, line 6, column 1: "Mittelwert" is not a date and time in "Time"; correct the row, or delete it and all below it if the data end above',
+    ],
+    [
+      "only extremes",
+      log().replace(HEADER, "Time;U L1 min [V];U L1 max [V]\n"),
+      "LogError: log.csv: none of the columns that were understood holds a mean value: export the means as well, or say in the setup which column holds them (columns: statistic: mean)",
     ],
     [
       "zero bytes in a cell",
       log(ROWS.with(2, "2026-03-01 00:20;23\u0000.6;230.3")),
-      'LogError: log.csv, line 4, column 2: "23·.6" is neither a number nor a mark for a missing value in "U L1 [V]"',
+      'LogError: log.csv, line 4, column 2: "23·.6" is neither a number nor a mark for a missing value in "U L1 [V]"; correct the cell or empty it',
     ],
     [
       "a quote that stays open",
@@ -113,6 +131,22 @@ describe("what is no readable log ends in one sentence", () => {
   test("lines are counted as an editor counts them", async () => {
     const text = `Site: "Mill\nLane"\n\n"Time";"U L1\n[V]";U L2 [V];note\r\n${ROWS[0]};"two\nlines"\n\n${ROWS[1]};x\n2026-03-01 00:20;abc;1.5;x\n`;
     expect(await failure(text)).toContain('log.csv, line 10, column 2: "abc"');
+  });
+});
+
+describe("a file of another kind is named", () => {
+  const bytes = (text: string) => Uint8Array.from([...`${text}${" ;1;2\n".repeat(50)}`].map((c) => c.charCodeAt(0)));
+  const workbook =
+    "is a spreadsheet workbook or another office document: open it, save the table as CSV (text) and read that";
+  test.each([
+    ["PDF", bytes("%PDF-1.7\n"), "is a PDF document, which holds no table to read: export the log as CSV (text)"],
+    ["xlsx", bytes("PK\u0003\u0004\u0014\u0000\u0006\u0000[Content_Types].xml"), workbook],
+    ["ods", bytes("PK\u0003\u0004mimetypeapplication/vnd.oasis.opendocument.spreadsheet"), workbook],
+    ["xls", bytes("\u00d0\u00cf\u0011\u00e0\u00a1\u00b1\u001a\u00e1"), workbook],
+    ["zip", bytes("PK\u0003\u0004\u0014\u0000log.csv"), "is a ZIP archive: unpack it and read the logs in it"],
+  ])("%s, packed with gzip or not", async (_, content, sentence) => {
+    expect(await failure(content)).toBe(`LogError: log.csv, byte 0: ${sentence}`);
+    expect(await failure(gzipSync(content))).toBe(`LogError: log.csv, byte 0: ${sentence}`);
   });
 });
 

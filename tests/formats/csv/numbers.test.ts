@@ -110,7 +110,7 @@ test.each(["abc", "231.4 V", "2 31", "1.2.3", "0x12", "12,34,567", "1e", "<0.1",
   async (cell) => {
     const message = await failure(column(["230.1", "230.2", cell, "230.3"]));
     expect(message).toMatch(
-      /^LogError: log\.csv, line 4, column 2: ".*" is neither a number nor a mark for a missing value in "U L1 \[V\]"$/,
+      /^LogError: log\.csv, line 4, column 2: ".*" is neither a number nor a mark for a missing value in "U L1 \[V\]"; correct the cell or empty it$/,
     );
   },
 );
@@ -150,6 +150,6 @@ test("flags say yes or no in plain marks", async () => {
 test("a flag column that says something else far down is an error with its line", async () => {
   const cells = Array.from({ length: 1000 }, (_, i) => `${1_772_323_200 + i};230.1;${i === 900 ? "maybe" : "0"}`);
   expect(await failure(`Time;U L1 [V];Flag\n${cells.join("\n")}\n`)).toBe(
-    'LogError: log.csv, line 902, column 3: "maybe" says neither flagged nor not flagged (1 or 0) in "Flag"',
+    'LogError: log.csv, line 902, column 3: "maybe" says neither flagged nor not flagged (1 or 0) in "Flag"; correct the cell or empty it',
   );
 });

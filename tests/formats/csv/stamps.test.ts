@@ -183,19 +183,37 @@ describe("the order of day and month", () => {
     const week = ["03/01/2026", "03/02/2026", "03/03/2026", "03/04/2026", "13/05/2026", "03/06/2026", "03/07/2026"];
     expect(await failure(over(week))).toContain("say which with --date-order");
     expect(await failure(over(week), { dateOrder: "mdy" })).toBe(
-      "LogError: log.csv, line 18: there is no such date, read as month, day, year",
+      "LogError: log.csv, line 18: there is no such date, read as month, day, year; correct it or delete the row",
     );
   });
 });
 
 describe("what is no stamp", () => {
   test.each([
-    ["2026-02-30 00:10", "LogError: log.csv, line 3: there is no such date, read as year, month, day"],
-    ["1969-12-31 00:10", "LogError: log.csv, line 3: there is no such date, read as year, month, day"],
-    ["2026-02-01 25:10", 'LogError: log.csv, line 3, column 1: "2026-02-01 25:10" is not a date and time in "Time"'],
-    ["2026-02-01 00:60", 'LogError: log.csv, line 3, column 1: "2026-02-01 00:60" is not a date and time in "Time"'],
-    ["", 'LogError: log.csv, line 3, column 1: "" is not a date and time in "Time"'],
-    ["total", 'LogError: log.csv, line 3, column 1: "total" is not a date and time in "Time"'],
+    [
+      "2026-02-30 00:10",
+      "LogError: log.csv, line 3: there is no such date, read as year, month, day; correct it or delete the row",
+    ],
+    [
+      "1969-12-31 00:10",
+      "LogError: log.csv, line 3: there is no such date, read as year, month, day; correct it or delete the row",
+    ],
+    [
+      "2026-02-01 25:10",
+      'LogError: log.csv, line 3, column 1: "2026-02-01 25:10" is not a date and time in "Time"; correct the cell or delete the row',
+    ],
+    [
+      "2026-02-01 00:60",
+      'LogError: log.csv, line 3, column 1: "2026-02-01 00:60" is not a date and time in "Time"; correct the cell or delete the row',
+    ],
+    [
+      "",
+      'LogError: log.csv, line 3, column 1: "" is not a date and time in "Time"; correct the row, or delete it and all below it if the data end above',
+    ],
+    [
+      "total",
+      'LogError: log.csv, line 3, column 1: "total" is not a date and time in "Time"; correct the row, or delete it and all below it if the data end above',
+    ],
     [
       "01.02.2026 00:10",
       "LogError: log.csv, line 3: the stamp is written in another form than in the rows above: write all stamps alike",
@@ -206,7 +224,7 @@ describe("what is no stamp", () => {
     ],
     [
       "2026-02-01 00:10 am",
-      'LogError: log.csv, line 3, column 1: "2026-02-01 00:10 am" is not a date and time in "Time"',
+      'LogError: log.csv, line 3, column 1: "2026-02-01 00:10 am" is not a date and time in "Time"; correct the cell or delete the row',
     ],
     [
       "2026-02-01 01:10 am",
@@ -220,13 +238,13 @@ describe("what is no stamp", () => {
   test("a damaged stamp in the very first row", async () => {
     const text = rows(["2O26-02-01 00:00", "2026-02-01 00:10", "2026-02-01 00:20"]).replaceAll(/;(\d+\.\d)/g, ";$1;$1");
     expect(await failure(text.replace("[V]", "[V];U L2 [V]"))).toBe(
-      'LogError: log.csv, line 2, column 1: "2O26-02-01 00:00" is not a date and time in "Time"',
+      'LogError: log.csv, line 2, column 1: "2O26-02-01 00:00" is not a date and time in "Time"; correct the cell or delete the row',
     );
   });
 
   test("a Unix time that leaves its range", async () => {
     expect(await failure(rows(["1773491400", "1773492000", "-5", ...Array(20).fill("1773492600")]))).toBe(
-      'LogError: log.csv, line 4, column 1: "-5" is not a Unix time of the years 1970 to 2199 in "Time"',
+      'LogError: log.csv, line 4, column 1: "-5" is not a Unix time of the years 1970 to 2199 in "Time"; correct the cell or delete the row',
     );
   });
 });
