@@ -7,7 +7,7 @@ export type DecimalMark = "." | ",";
 /** What loggers and spreadsheets write where there is no value; lower case. Common practice, no source. */
 const MISSING = new Set(
   (
-    "nan null nil none na n/a n.a. n.d. nd k.a. s/d missing invalid void err error ol o.l. -ol +ol overload overflow over " +
+    "nan null nil none na n/a n/d n.a. n.d. nd k.a. s/d missing invalid void err error ol o.l. -ol +ol overload overflow over " +
     "inf +inf -inf infinity +infinity -infinity ∞ +∞ -∞ ? #n/a #n/d #nv #na #null! #div/0! #value! #wert! #num! #zahl! #ref! #bezug!"
   ).split(" "),
 );

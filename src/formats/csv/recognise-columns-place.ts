@@ -71,8 +71,11 @@ export function decidePlace(
     if (order < lowest || order > 50) return { missing: `orders ${lowest} to 50 are used, not ${order}` };
   }
   const [unasked] = evidence.orders;
-  if (!HAS_ORDER.has(quantity) && unasked)
-    return { missing: `${unasked.said} names an order, which this quantity has not` };
+  if (!HAS_ORDER.has(quantity) && unasked) {
+    const overtone = quantity === "voltage" || quantity === "current";
+    const why = overtone ? "but neither a harmonic nor % is named with it" : "which this quantity has not";
+    return { missing: `${unasked.said} names an order, ${why}` };
+  }
   if (given.phase !== undefined) return { value: { phase: given.phase, order, why }, why: "" };
   const phase = decidePhase(quantity, evidence, open);
   if ("missing" in phase) return phase;

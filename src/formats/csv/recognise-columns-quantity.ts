@@ -176,6 +176,8 @@ function quantityByNumber(
   if (carrier !== "voltage" && carrier !== "current") return undefined;
   const harmonic = carrier === "voltage" ? "harmonic-voltage" : "harmonic-current";
   const percent = isPercent(evidence);
+  const [order] = evidence.orders;
+  if (order !== undefined && percent) return { value: harmonic, why: `${order.said} beside the unit %` };
   const alone = evidence.phases.length + evidence.numbers.length === 1;
   for (const number of evidence.numbers) {
     const shown = `${number.symbol ?? ""}${number.digits}`;

@@ -71,7 +71,8 @@ const LEFT_OUT: Readonly<Record<string, string>> = {
   "an angle is not used": "angle angles winkel phasenwinkel angolo angulo sfasamento dephasage desfase phi",
   "energy is not power":
     "energy energie energia arbeit wirkarbeit blindarbeit wirkenergie blindenergie scheinenergie wh kwh mwh varh kvarh vah kvah",
-  "temperature is not used": "temperature temp temperatur temperatura humidity feuchte humidite umidita humedad",
+  "temperature is not used": "temperature temp temperatur temperatura",
+  "humidity is not used": "humidity feuchte luftfeuchte feuchtigkeit luftfeuchtigkeit humidite umidita humedad",
   "it speaks of the instrument, not of the supply":
     "battery batterie akku bateria batteria memory speicher memoire memoria firmware serial seriennummer uptime fan",
   "direct voltage and current are not used": "dc gleich gleichspannung gleichstrom continu continue continua offset",

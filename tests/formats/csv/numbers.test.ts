@@ -85,6 +85,7 @@ test("every usual mark is a missing value, never zero", async () => {
     "NaN",
     "nan",
     "n/a",
+    "n/d",
     "N/A",
     "#N/A",
     "null",

@@ -143,6 +143,8 @@ describe("hard headers", () => {
     ["%", "", "it does not say which quantity it holds"],
     ["U4", "[V]", 'the number in "U4" is not explained'],
     ["Channel 1", "voltage L1 temperature", "temperature is not used"],
+    ["Cabinet humidity", "[%]", '"humidity": humidity is not used'],
+    ["Luftfeuchte", "(%)", '"Luftfeuchte": humidity is not used'],
     ["U L1", "peak V", "a peak value is not an r.m.s. value"],
     ["I crest", "L1 A", "a peak value is not an r.m.s. value"],
     ["Phase angle", "U L1", "an angle is not used"],
