@@ -4,6 +4,7 @@ import { runChecks } from "./checks/index.js";
 import { sha256OfFile } from "./evidence/sha256.js";
 import { openLogs } from "./formats/index.js";
 import { crop } from "./recording/crop.js";
+import { withoutImpossibleValues } from "./recording/impossible-values.js";
 import type { LogFile, Progress } from "./recording/log-file.js";
 import type { Measurements } from "./recording/measurements.js";
 import type { Recording, SourceFile } from "./recording/recording.js";
@@ -14,7 +15,7 @@ import { voltageLevels } from "./recording/voltage-level.js";
 import type { Assessment } from "./rules/assessment.js";
 import { judge } from "./rules/judge.js";
 import type { RuleSet } from "./rules/rule-set.js";
-import { requirementInterval } from "./rules/tests.js";
+import { wantedIntervals } from "./rules/tests.js";
 
 export interface AssessOptions {
   readonly tool: { readonly name: string; readonly version: string };
@@ -49,13 +50,13 @@ export interface Assessed {
  */
 export async function assess(files: readonly LogFile[], options: AssessOptions): Promise<Assessed> {
   const { tool, ruleSet, progress } = options;
-  const opened = await openLogs(files, options.setup, progress);
+  const opened = withoutImpossibleValues(await openLogs(files, options.setup, progress));
   const hashed = await withHashes(opened, files);
   const span = options.span?.(hashed);
   const recording = crop(hashed, span?.from, span?.to);
   const levels = await voltageLevels(recording);
   const setup = resolveSetup(options.setup, options.ruleSetGiven, recording, levels, ruleSet);
-  const wanted = ruleSet.requirements.map((r) => ({ quantity: r.quantity, interval: requirementInterval(r) }));
+  const wanted = wantedIntervals(ruleSet);
   const measurements = await measure(recording, measuringPoint(setup), wanted, options.setup.measurement);
   const findings = runChecks({ recording, measurements, setup });
   const assessment = judge({ tool, ruleSet, recording, measurements, findings, setup });

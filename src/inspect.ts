@@ -10,7 +10,7 @@ import type { GivenSetup, Setup } from "./recording/setup.js";
 import { isoUtc, SECOND, WEEK } from "./recording/time.js";
 import { voltageLevels } from "./recording/voltage-level.js";
 import type { RuleSet } from "./rules/rule-set.js";
-import { planTests, requirementInterval } from "./rules/tests.js";
+import { planTests, wantedIntervals } from "./rules/tests.js";
 
 /** What is in a log, how it was understood, and whether it can carry a verdict. */
 export interface Inspection {
@@ -58,7 +58,7 @@ export async function inspect(
 ): Promise<Inspection> {
   const levels = await voltageLevels(recording);
   const { setup, question } = tryResolve(() => resolveSetup(given, ruleSetGiven, recording, levels, ruleSet));
-  const wanted = ruleSet.requirements.map((r) => ({ quantity: r.quantity, interval: requirementInterval(r) }));
+  const wanted = wantedIntervals(ruleSet);
   const measurements =
     setup === undefined
       ? {

@@ -13,8 +13,8 @@ export interface Derived {
 }
 
 /**
- * Adds to the logged series: harmonic voltages in % where logged in V; THD from harmonics 2…40 on phases without a
- * logged THD; u2 from three phase-to-phase voltages where it was not logged. Derived per logged interval, before any
+ * Adds to the logged series: harmonic voltages in % where logged in V; THD from harmonics 2…40; u2 from three
+ * phase-to-phase voltages. Derived per logged interval, before any
  * aggregation.
  */
 export function derive(logged: readonly LoggedSeries[]): Derived {
@@ -29,13 +29,14 @@ export function derive(logged: readonly LoggedSeries[]): Derived {
   series.push(...sources.filter((s) => s.quantity !== "harmonic-voltage"));
 
   for (const [phase, harmonics] of groupByPhase(series, "harmonic-voltage")) {
-    if (series.some((s) => s.quantity === "thd-voltage" && s.phase === phase)) continue;
+    const isLogged = series.some((s) => s.quantity === "thd-voltage" && s.phase === phase);
     for (const orders of byAxis(harmonics).values()) {
       const counted = orders.filter((s) => s.order !== undefined && s.order >= 2 && s.order <= THD_HIGHEST_ORDER);
       if (counted.length === THD_HIGHEST_ORDER - 1) {
         series.push(thdFromHarmonics(counted));
-        remarks.push(`THD on ${phase} is computed here from the logged harmonics 2 to ${THD_HIGHEST_ORDER}.`);
-      } else {
+        const where = isLogged ? ", where it was not logged" : "";
+        remarks.push(`THD on ${phase} is computed here from the logged harmonics 2 to ${THD_HIGHEST_ORDER}${where}.`);
+      } else if (!isLogged) {
         unavailable.push({
           quantity: "thd-voltage",
           phase,
@@ -45,19 +46,21 @@ export function derive(logged: readonly LoggedSeries[]): Derived {
     }
   }
 
-  if (!series.some((s) => s.quantity === "negative-sequence-unbalance")) {
-    const lines = PHASE_TO_PHASE.map((p) => series.filter((s) => s.quantity === "voltage" && s.phase === p));
-    const triple = lines[0]?.map((a) => [a, ...lines.slice(1).map((l) => l.find((b) => b.axis === a.axis))]) ?? [];
-    const complete = triple.filter((t): t is [SourceSeries, SourceSeries, SourceSeries] => !t.includes(undefined));
-    for (const [u12, u23, u31] of complete) series.push(unbalanceSeries(u12, u23, u31));
-    if (complete.length > 0) {
-      remarks.push("u2 is computed here from the three phase-to-phase voltages (IEC 61000-4-30, r.m.s. formula).");
-    } else {
-      unavailable.push({
-        quantity: "negative-sequence-unbalance",
-        reason: "Unbalance was not logged, and it cannot be computed without all three phase-to-phase voltages.",
-      });
-    }
+  const isLogged = series.some((s) => s.quantity === "negative-sequence-unbalance");
+  const lines = PHASE_TO_PHASE.map((p) => series.filter((s) => s.quantity === "voltage" && s.phase === p));
+  const triples = lines[0]?.map((a) => [a, ...lines.slice(1).map((l) => l.find((b) => b.axis === a.axis))]) ?? [];
+  const complete = triples.filter((t): t is [SourceSeries, SourceSeries, SourceSeries] => !t.includes(undefined));
+  for (const [u12, u23, u31] of complete) series.push(unbalanceSeries(u12, u23, u31));
+  if (complete.length > 0) {
+    const where = isLogged ? ", where it was not logged" : "";
+    remarks.push(
+      `u2 is computed here from the three phase-to-phase voltages (IEC 61000-4-30, r.m.s. formula)${where}.`,
+    );
+  } else if (!isLogged) {
+    unavailable.push({
+      quantity: "negative-sequence-unbalance",
+      reason: "Unbalance was not logged, and it cannot be computed without all three phase-to-phase voltages.",
+    });
   }
   return { series, unavailable, remarks };
 }

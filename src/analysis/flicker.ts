@@ -36,7 +36,7 @@ export function pltOfBlocks(plt: SourceSeries): IntervalSeries {
       const value = plt.values[i] as number;
       anyFlag |= axis.flagged[i] as number;
       if (!Number.isNaN(value)) present.push(value);
-      if ((axis.starts[i] as number) + axis.interval === start + PLT_INTERVAL) atEnd = value;
+      if ((axis.starts[i] as number) >= start + PLT_INTERVAL - axis.interval) atEnd = value;
     }
     starts.push(start);
     values.push(Number.isNaN(atEnd) && present.length === 1 ? (present[0] as number) : atEnd);

@@ -6,6 +6,7 @@ import { type Duration, durationText, HOUR, MINUTE, SECOND } from "../recording/
 import { aggregate, asIntervalSeries, type SourceSeries } from "./aggregation.js";
 import { derive } from "./derive.js";
 import { pltFromPst, pltOfBlocks } from "./flicker.js";
+import { joinSeries } from "./join-series.js";
 import type { MeasuringPoint } from "./waveform/chain.js";
 import { measureWaveforms } from "./waveform/measure-waveforms.js";
 
@@ -49,55 +50,70 @@ export async function measure(
 type Measured = Pick<Measurements, "series" | "unavailable" | "remarks">;
 
 /**
- * Every logged or derived series at the standard's interval, and at any other interval in `wanted`. A series logged at just that interval is taken as it is; a shorter one is aggregated; a longer one stays
- * at its own interval, and `unavailable` says that the standard's cannot be had from it.
- * Where one quantity was logged at several intervals, the one at the wanted interval counts, then the shortest.
- * Plt comes from ten-minute Pst wherever that was logged, else from the logged Plt.
+ * Every logged or derived series at the standard's interval, and at any other interval in `wanted`. A series logged at
+ * just that interval is taken as it is; shorter ones are aggregated and fill the intervals that the first lacks, so that
+ * no part of a recording is left out; a longer one stays at its own interval, and `unavailable` says that the standard's
+ * cannot be had from it. Logged values go before derived ones, except that Plt comes from ten-minute Pst first.
  */
 export function measureLogged(recording: Recording, wanted: readonly Wanted[] = []): Measured {
   const derived = derive(recording.series);
   const unavailable: Unavailable[] = [...derived.unavailable];
   const remarks = new Set(derived.remarks);
   const series = new Map<string, IntervalSeries>();
-  const keep = (s: IntervalSeries) => series.set(`${keyText(s)} ${s.interval}`, s);
+  const keep = (s: IntervalSeries) => {
+    const key = `${keyText(s)} ${s.interval}`;
+    const before = series.get(key);
+    series.set(key, before === undefined ? s : joinSeries(before, s));
+  };
 
-  const pst = derived.series.filter((s) => s.quantity === "pst" && s.axis.interval === 10 * MINUTE);
-  for (const source of pst) {
+  for (const source of derived.series.filter((s) => s.quantity === "pst" && s.axis.interval === 10 * MINUTE)) {
     keep(pltFromPst(source));
     remarks.add("Plt is computed here from the logged ten-minute Pst, over the two-hour blocks of the UTC clock.");
   }
   for (const sources of groupByKey(derived.series)) {
     const { quantity, phase, order } = sources[0] as SourceSeries;
-    if (quantity === "plt" && pst.some((s) => s.phase === phase)) continue;
     for (const target of targets(quantity, wanted)) {
-      const source = best(sources, target);
-      const interval = source.axis.interval;
-      const { aggregation, symbol } = QUANTITIES[quantity];
-      if (interval === target) {
-        keep(asIntervalSeries(source));
-      } else if (quantity === "plt" && target % interval === 0) {
-        keep(pltOfBlocks(source));
-        remarks.add(
-          `Plt was logged every ${durationText(interval)}; each two-hour block takes the value of its last row.`,
-        );
-      } else if (aggregation !== "none" && target % interval === 0) {
-        keep(aggregate(source, target));
-        const how = aggregation === "rms" ? "root of the mean square" : "arithmetic mean";
-        remarks.add(
-          `${symbol}: values of ${durationText(interval)} combined to ${durationText(target)} on the clock (${how}).`,
-        );
-      } else {
-        keep(asIntervalSeries(source));
-        unavailable.push({
-          quantity,
-          phase,
-          ...(order !== undefined && { order }),
-          reason: `It was logged every ${durationText(interval)}; the standard counts values of ${durationText(target)}, which cannot be made from that.`,
-        });
+      const fitting = sources.filter((s) => target % s.axis.interval === 0 && canCombine(s, target));
+      for (const source of fitting.sort(byPrecedence)) {
+        keep(atInterval(source, target));
+        if (source.axis.interval !== target) remarks.add(howCombined(source, target));
       }
+      if (fitting.length > 0) continue;
+      for (const source of sources) keep(asIntervalSeries(source));
+      const intervals = [...new Set(sources.map((s) => durationText(s.axis.interval)))].join(" and ");
+      unavailable.push({
+        quantity,
+        phase,
+        ...(order !== undefined && { order }),
+        reason: `It was logged every ${intervals}; the standard counts values of ${durationText(target)}, which cannot be made from that.`,
+      });
     }
   }
   return { series: [...series.values()], unavailable, remarks: [...remarks] };
+}
+
+function canCombine({ quantity, axis }: SourceSeries, target: Duration): boolean {
+  return axis.interval === target || quantity === "plt" || QUANTITIES[quantity].aggregation !== "none";
+}
+
+/** The longest interval that fits goes first: the one that needs the least combining. Logged before derived. */
+function byPrecedence(a: SourceSeries, b: SourceSeries): number {
+  return b.axis.interval - a.axis.interval || (a.origin === b.origin ? 0 : a.origin === "logged" ? -1 : 1);
+}
+
+function atInterval(source: SourceSeries, target: Duration): IntervalSeries {
+  if (source.axis.interval === target) return asIntervalSeries(source);
+  return source.quantity === "plt" ? pltOfBlocks(source) : aggregate(source, target);
+}
+
+function howCombined({ quantity, axis }: SourceSeries, target: Duration): string {
+  const interval = durationText(axis.interval);
+  if (quantity === "plt") {
+    return `Plt was logged every ${interval}; each two-hour block without ten-minute Pst takes the value of its last row.`;
+  }
+  const { symbol, aggregation } = QUANTITIES[quantity];
+  const how = aggregation === "rms" ? "root of the mean square" : "arithmetic mean";
+  return `${symbol}: values of ${interval} combined to ${durationText(target)} on the clock (${how}).`;
 }
 
 function targets(quantity: Quantity, wanted: readonly Wanted[]): Set<Duration> {
@@ -112,12 +128,4 @@ function groupByKey(series: readonly SourceSeries[]): Iterable<SourceSeries[]> {
     else groups.set(keyText(s), [s]);
   }
   return groups.values();
-}
-
-function best(sources: readonly SourceSeries[], target: Duration): SourceSeries {
-  const fitting = sources.filter((s) => target % s.axis.interval === 0);
-  const pool = fitting.length > 0 ? fitting : sources;
-  return (
-    pool.find((s) => s.axis.interval === target) ?? pool.reduce((a, b) => (b.axis.interval < a.axis.interval ? b : a))
-  );
 }

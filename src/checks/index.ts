@@ -11,6 +11,7 @@ import { frequencyConstant } from "./frequency-constant.js";
 import { gaps } from "./gaps.js";
 import { highestVoltage } from "./highest-voltage.js";
 import { identicalPhases } from "./identical-phases.js";
+import { impossibleValues } from "./impossible-values.js";
 import { interruptedIntervals } from "./interrupted-intervals.js";
 import { intervalLength } from "./interval-length.js";
 import { leftOutVoltages } from "./left-out-voltages.js";
@@ -31,6 +32,7 @@ export const CHECKS: readonly Check[] = [
   highestVoltage,
   declaredVoltage,
   nominalFrequency,
+  impossibleValues,
   leftOutVoltages,
   interruptedIntervals,
   deadPhase,

@@ -48,7 +48,7 @@ export const thdFromHarmonics: Check = {
       const thdMedian = median(thd.values);
       const sumMedian = median(sums.to40);
       if (!(thdMedian > 0) || !(sumMedian > 0)) return [];
-      return wrongUnit(thd, thdMedian, sumMedian) ?? disagreement(thd, sums);
+      return wrongUnit(thd, thdMedian, sumMedian, sums.complete) ?? disagreement(thd, sums);
     });
   },
 };
@@ -85,10 +85,11 @@ function sumsOf(thd: LoggedSeries, { series }: Recording): Sums | undefined {
   return { to40, all, rounding, complete: orders === HIGHEST - LOWEST + 1 };
 }
 
-function wrongUnit({ phase }: LoggedSeries, thd: number, sum: number): Finding[] | undefined {
+/** A sum far below the THD shows a wrong unit only where it holds all orders. */
+function wrongUnit({ phase }: LoggedSeries, thd: number, sum: number, complete: boolean): Finding[] | undefined {
   const ratio = sum / thd;
   const near = (factor: number) => ratio > factor / UNIT_FACTOR && ratio < factor * UNIT_FACTOR;
-  if (!near(100) && !near(0.01)) return undefined;
+  if (!near(100) && !(complete && near(0.01))) return undefined;
   const unusual = (m: number) => m < USUAL[0] || m > USUAL[1];
   const wrong: Quantity[] =
     unusual(thd) === unusual(sum)

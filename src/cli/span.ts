@@ -12,28 +12,33 @@ const STAMP = /^(\d{4}-\d{2}-\d{2})(?:[T ](\d{2}:\d{2}(?::\d{2})?))?(Z|[+-]\d{2}
  * @throws UsageError for a stamp that is no ISO 8601 date, or falls into an hour that the clock skipped
  */
 export function spanOf(recording: Recording, from: string | undefined, to: string | undefined): Span {
-  const zone = TimeZone.open(recording.ledger.timeBase.zone, recording.start, recording.end);
-  const read = (option: string, text: string | undefined) =>
-    text === undefined ? undefined : instant(option, text, zone);
-  const span = { from: read("--from", from), to: read("--to", to) };
+  const { zone } = recording.ledger.timeBase;
+  const span = {
+    from: from === undefined ? undefined : instant("--from", from, zone),
+    to: to === undefined ? undefined : instant("--to", to, zone),
+  };
   if (span.from !== undefined && span.to !== undefined && span.from >= span.to) {
     throw new UsageError(`--from ${from} does not lie before --to ${to}.`);
   }
   return span;
 }
 
-function instant(option: string, text: string, zone: TimeZone): Instant {
+function instant(option: string, text: string, zoneId: string): Instant {
   const match = STAMP.exec(text);
   const [, date, time = "00:00", offset] = match ?? [];
   const asUtc = Date.parse(`${date}T${time}${offset ?? "Z"}`) * 1000;
-  if (!match || Number.isNaN(asUtc)) {
+  // Date.parse turns 30 February into 2 March.
+  const exists = !Number.isNaN(asUtc) && new Date(`${date}T00:00Z`).toISOString().startsWith(String(date));
+  if (!match || !exists) {
     throw new UsageError(
       `${option} ${text} is not a date; write it as 2026-03-02, 2026-03-02T06:30 or 2026-03-02T06:30+01:00.`,
     );
   }
   if (offset !== undefined) return asUtc;
+  const zone = TimeZone.open(zoneId, asUtc, asUtc);
   const result = zone.earlierInstant(asUtc);
-  if (Number.isNaN(result))
+  if (Number.isNaN(result)) {
     throw new UsageError(`${option} ${text} falls into the hour that the clock of ${zone.id} skipped; add an offset.`);
+  }
   return result;
 }

@@ -63,6 +63,8 @@ export interface Ledger {
   readonly outOfOrder: number;
   /** Rows whose stamp fell into the repeated hour of a clock change and could not be placed. They are left out. */
   readonly unplaced: number;
+  /** Negative values of quantities that have none; left out, counted as missing. */
+  readonly negatives?: readonly (SeriesKey & { readonly count: number; readonly lowest: number })[];
   /** Steps of the clock: the distance to the previous row is neither one interval nor a whole number of them. */
   readonly clockSteps: readonly { readonly at: Instant; readonly by: Duration }[];
   /** Changes between winter and summer time that fall into the recording, by the zone's rules. */

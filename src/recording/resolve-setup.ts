@@ -1,6 +1,6 @@
 import { UsageError } from "../errors.js";
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase } from "./quantity.js";
-import type { Recording } from "./recording.js";
+import type { Ledger, Recording } from "./recording.js";
 import type { GivenSetup, MeasurementSettings, Setup, Stated } from "./setup.js";
 
 /** What the chosen limit set says about the supply it is for. */
@@ -33,7 +33,7 @@ export function resolveSetup(
 ): Setup {
   const { timeBase } = ledger;
   const sampled = waveforms.length > 0;
-  const connection = resolveConnection(given, levels, facts);
+  const connection = resolveConnection(given, levels, loggedPhases(ledger), facts);
   return {
     ...(given.site !== undefined && { site: stated(given.site) }),
     ...(given.measuringPoint !== undefined && { measuringPoint: stated(given.measuringPoint) }),
@@ -104,7 +104,17 @@ function describeMeasurement(given: MeasurementSettings = {}): Stated<string> {
     : { value, origin: "assumed", reason: "the usual settings (setup: measurement)" };
 }
 
-function resolveConnection(given: GivenSetup, levels: VoltageLevels, facts: SupplyFacts): Setup["connection"] {
+/** Phases that any column or channel of the log was taken for, with values or without. */
+function loggedPhases({ columns }: Ledger): ReadonlySet<Phase> {
+  return new Set(columns.flatMap(({ meaning }) => meaning?.phase ?? []));
+}
+
+function resolveConnection(
+  given: GivenSetup,
+  levels: VoltageLevels,
+  logged: ReadonlySet<Phase>,
+  facts: SupplyFacts,
+): Setup["connection"] {
   const has = (phases: readonly Phase[]) => phases.filter((p) => levels.has(p));
   const neutral = has(PHASE_TO_NEUTRAL);
   const between = has(PHASE_TO_PHASE);
@@ -121,13 +131,15 @@ function resolveConnection(given: GivenSetup, levels: VoltageLevels, facts: Supp
         : "medium and high voltage are judged between phases";
     return { value: "delta", origin: "inferred", reason: why };
   }
-  if (neutral.length === 1 && neutral[0] === "L1") {
+  const others = [...PHASE_TO_NEUTRAL.slice(1), ...PHASE_TO_PHASE].filter((p) => logged.has(p) || levels.has(p));
+  if (neutral.length === 1 && neutral[0] === "L1" && others.length === 0) {
     const reason =
       "the log holds one voltage only, L1 to neutral; a three-phase supply has two more, which were not logged";
     return { value: "single", origin: "assumed", reason };
   }
   if (neutral.length > 0) {
-    return { value: "star", origin: "inferred", reason: `the log holds ${neutral.join(", ")} to neutral` };
+    const reason = `the log holds ${[...new Set([...neutral, ...others])].join(", ")}`;
+    return { value: "star", origin: "inferred", reason };
   }
   return { value: "star", origin: "assumed", reason: "the log holds no voltages that would show the connection" };
 }

@@ -9,13 +9,14 @@ export const NEEDED_COVERAGE = 0.95;
 
 /**
  * Running counts over a test's series: entry i holds the counts of intervals 0…i−1, so that any window is counted by
- * two look-ups. Only valid intervals are counted. "Outside" is beyond an inclusive limit, on either side.
+ * two look-ups. `flagged` counts all flagged intervals, the others only valid ones. "Outside" is beyond an inclusive limit, on either side.
  */
 export interface RunningCounts {
   readonly starts: Float64Array;
   readonly valid: Uint32Array;
   readonly outside: Uint32Array;
   readonly flagged: Uint32Array;
+  readonly flaggedValid: Uint32Array;
   readonly flaggedOutside: Uint32Array;
 }
 
@@ -25,6 +26,7 @@ export function runningCounts({ series, limit }: Pick<Test, "series" | "limit">)
     valid: new Uint32Array(n + 1),
     outside: new Uint32Array(n + 1),
     flagged: new Uint32Array(n + 1),
+    flaggedValid: new Uint32Array(n + 1),
     flaggedOutside: new Uint32Array(n + 1),
   };
   for (let i = 0; i < n; i++) {
@@ -33,7 +35,8 @@ export function runningCounts({ series, limit }: Pick<Test, "series" | "limit">)
     const flag = series.flagged[i] as number;
     columns.valid[i + 1] = (columns.valid[i] as number) + valid;
     columns.outside[i + 1] = (columns.outside[i] as number) + outside;
-    columns.flagged[i + 1] = (columns.flagged[i] as number) + (valid & flag);
+    columns.flagged[i + 1] = (columns.flagged[i] as number) + flag;
+    columns.flaggedValid[i + 1] = (columns.flaggedValid[i] as number) + (valid & flag);
     columns.flaggedOutside[i + 1] = (columns.flaggedOutside[i] as number) + (outside & flag);
   }
   return { starts: series.starts, ...columns };
@@ -61,6 +64,8 @@ export interface WindowCounts {
   /** Index range of the series, `from` inclusive, `to` exclusive. */
   readonly from: number;
   readonly to: number;
+  /** Flagged intervals, with a valid value or without. */
+  readonly flagged: number;
   readonly all: { readonly n: number; readonly outside: number };
   readonly unflagged: { readonly n: number; readonly outside: number };
 }
@@ -79,7 +84,8 @@ export function countWindow(counts: RunningCounts, series: IntervalSeries, start
     from,
     to,
     all,
-    unflagged: { n: all.n - take(counts.flagged), outside: all.outside - take(counts.flaggedOutside) },
+    flagged: take(counts.flagged),
+    unflagged: { n: all.n - take(counts.flaggedValid), outside: all.outside - take(counts.flaggedOutside) },
   };
 }
 
@@ -89,7 +95,8 @@ export interface Decision {
 }
 
 /**
- * The verdict of a count. With k outside, m missing and K the number that may lie outside when all intervals are
+ * The verdict of a count. More intervals than fit into the period (a clock set back, overlapping files) never allow more
+ * of them outside than those that fit. With k outside, m missing and K the number that may lie outside when all intervals are
  * there: k > K fails and k + m ≤ K passes whatever the missing intervals held (`robust`). In between the valid
  * intervals alone decide, floor((1 − share)·n) may lie outside, if they cover 95 % of the period; else undecided, as
  * where no interval may count at all.
@@ -97,7 +104,7 @@ export interface Decision {
 export function decide(share: number, expected: number, n: number, outside: number): Decision {
   if (expected === 0) return { verdict: "undecided", robust: false };
   const missing = Math.max(0, expected - n);
-  const allowedOfAll = allowedOutside(share, Math.max(expected, n));
+  const allowedOfAll = allowedOutside(share, expected);
   if (outside > allowedOfAll) return { verdict: "does-not-conform", robust: true };
   if (outside + missing <= allowedOfAll) return { verdict: "conforms", robust: true };
   if (n >= NEEDED_COVERAGE * expected) {

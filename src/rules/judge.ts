@@ -1,7 +1,7 @@
 import type { Finding } from "../recording/finding.js";
-import { isValid, type Measurements } from "../recording/measurements.js";
+import { type IntervalSeries, isValid, type Measurements } from "../recording/measurements.js";
 import { keyText } from "../recording/quantity.js";
-import type { Recording } from "../recording/recording.js";
+import type { ColumnReading, Recording } from "../recording/recording.js";
 import type { Setup } from "../recording/setup.js";
 import { isoUtc, MINUTE } from "../recording/time.js";
 import { type Assessment, RESULT_SCHEMA_VERSION } from "./assessment.js";
@@ -44,7 +44,7 @@ export function judge({ tool, ruleSet, recording, measurements, findings, setup 
         quantities: [...f.quantities],
         phases: [...f.phases],
       })),
-      columns: recording.ledger.columns.map(({ file, position, header, meaning, use, reason }) => ({
+      columns: [...recording.ledger.columns].sort(byPlace).map(({ file, position, header, meaning, use, reason }) => ({
         file,
         position,
         header,
@@ -63,6 +63,12 @@ export function judge({ tool, ruleSet, recording, measurements, findings, setup 
   };
 }
 
+/** By file and position, whatever the order in which the files were named. */
+function byPlace(a: ColumnReading, b: ColumnReading): number {
+  if (a.file !== b.file) return a.file < b.file ? -1 : 1;
+  return a.position - b.position;
+}
+
 function copy(evidence: Finding["evidence"]): Assessment["recording"]["findings"][number]["evidence"] {
   return Object.fromEntries(Object.entries(evidence).map(([k, v]) => [k, typeof v === "object" ? [...v] : v]));
 }
@@ -74,9 +80,12 @@ function intervalCounts(
   setup: Setup,
 ): Assessment["recording"]["intervals"] {
   const phases = supplyPhases(setup.connection.value);
+  const { duplicates: duplicate } = recording.ledger;
+  const measured = series.filter((s) => s.starts.length > 0);
   const reference =
-    series.find((s) => s.quantity === "voltage" && s.interval === 10 * MINUTE && phases.includes(s.phase)) ??
-    series.reduce((a, b) => (b.starts.length > a.starts.length ? b : a));
+    measured.find((s) => s.quantity === "voltage" && s.interval === 10 * MINUTE && phases.includes(s.phase)) ??
+    measured.reduce<IntervalSeries | undefined>((a, b) => (a && a.starts.length >= b.starts.length ? a : b), undefined);
+  if (reference === undefined) return { expected: 0, present: 0, missing: 0, duplicate, flagged: 0, excluded: 0 };
   const present = reference.starts.filter((_, i) => isValid(reference, i)).length;
   const first = reference.starts[0] as number;
   const last = reference.starts[reference.starts.length - 1] as number;
@@ -85,7 +94,7 @@ function intervalCounts(
     expected,
     present,
     missing: expected - present,
-    duplicate: recording.ledger.duplicates,
+    duplicate,
     flagged: reference.flagged.reduce((sum, f) => sum + f, 0),
     excluded: 0,
   };

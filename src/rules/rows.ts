@@ -17,7 +17,7 @@ type Reasoned = Decision & { readonly reason?: Reason };
 /** Whether flagged intervals are left out of the count that decides. */
 function decisive(test: Test, window: WindowCounts): { n: number; outside: number; expected: number } {
   if (test.requirement.flagged === "include") return { ...window.all, expected: window.expected };
-  return { ...window.unflagged, expected: window.expected - (window.all.n - window.unflagged.n) };
+  return { ...window.unflagged, expected: Math.max(0, window.expected - window.flagged) };
 }
 
 /** The counts that decide and their verdict in [start, end), before any finding about the recording. */
@@ -73,7 +73,7 @@ export function judgeRow(test: CountedTest, start: Instant, end: Instant, findin
     origin: series.origin,
     n,
     outside,
-    allowed: allowedOutside(share, decision.verdict === "undecided" ? Math.max(n, expected) : n),
+    allowed: allowedOutside(share, decision.verdict === "undecided" ? expected : Math.min(n, expected)),
     missing,
     worst: worstOf(test, indices),
     percentile:
@@ -162,18 +162,16 @@ export function isWorse(a: Pick<Row, "verdict" | "outside">, b: Pick<Row, "verdi
 }
 
 /**
- * Start of the 7-day window inside [first, last) that shows the worst, walking once over the series: candidates begin
- * at an interval of the series, or end with the recording. Undefined where no whole week fits.
+ * Start of the 7-day window inside [first, last) that shows the worst; a window may begin at every interval of the
+ * series, also at one that is missing. Undefined where no whole week fits.
  */
 export function worstSlidingWindow(test: CountedTest, first: Instant, last: Instant): Instant | undefined {
-  const { starts } = test.counts;
+  const { interval, starts } = test.series;
+  const phase = (starts[0] as number) % interval;
   let worst: { start: Instant; verdict: Row["verdict"]; outside: number } | undefined;
-  const consider = (start: Instant) => {
-    if (start < first || start + WEEK > last) return;
+  for (let start = Math.ceil((first - phase) / interval) * interval + phase; start + WEEK <= last; start += interval) {
     const found = { start, ...decideWindow(test, start, start + WEEK) };
     if (worst === undefined || isWorse(found, worst)) worst = found;
-  };
-  for (const start of starts) consider(start);
-  consider(last - WEEK);
+  }
   return worst?.start;
 }

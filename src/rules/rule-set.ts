@@ -14,6 +14,13 @@ const base = z.enum(["declared-voltage", "nominal-frequency", "own-unit"]);
 /** Lower-case words joined by hyphens, for limit sets (also the file name) and requirements. */
 export const idSchema = z.string().regex(/^[a-z0-9-]+$/, "an id holds lower-case letters, digits and hyphens only");
 
+/** At least this share of the intervals must lie within; six decimals at most keep every count exact. */
+const share = z
+  .number()
+  .min(0)
+  .max(1)
+  .refine((value) => Number.isInteger(Number((value * 1e6).toPrecision(12))), "a share has at most six decimals");
+
 const limitOfOrder = z.strictObject({
   max: z.number().positive(),
   source: z.string().optional(),
@@ -26,7 +33,7 @@ export const criterionSchema = z.discriminatedUnion("kind", [
   z
     .strictObject({
       kind: z.literal("share-within"),
-      share: z.number().min(0).max(1),
+      share,
       min: z.number().optional(),
       max: z.number().optional(),
       of: base,
@@ -42,7 +49,7 @@ export const criterionSchema = z.discriminatedUnion("kind", [
   /** The same with one upper limit for each harmonic order, in % of the fundamental. */
   z.strictObject({
     kind: z.literal("share-within-by-order"),
-    share: z.number().min(0).max(1),
+    share,
     orders: z
       .record(
         z.string().regex(/^([2-9]|[1-4]\d|50)$/, "this is no harmonic order; write a whole number from 2 to 50"),
@@ -53,7 +60,7 @@ export const criterionSchema = z.discriminatedUnion("kind", [
   /** Mains signalling: level under a curve of frequency (Hz) and level (% of declared), log–log between the points. */
   z.strictObject({
     kind: z.literal("share-below-curve"),
-    share: z.number().min(0).max(1),
+    share,
     points: z
       .array(z.tuple([z.number().positive(), z.number().positive()]))
       .min(2)

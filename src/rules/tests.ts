@@ -37,6 +37,15 @@ export function requirementInterval(requirement: Requirement): Duration {
   return INTERVALS[requirement.interval];
 }
 
+/** The quantities and intervals that a rule set counts; events need none. */
+export function wantedIntervals({
+  requirements,
+}: RuleSet): { quantity: Requirement["quantity"]; interval: Duration }[] {
+  return requirements
+    .filter((r) => r.interval !== "half-cycle")
+    .map((r) => ({ quantity: r.quantity, interval: requirementInterval(r) }));
+}
+
 /** The phases whose voltages are judged for a connection (EN 50160: between phase and neutral, or between phases). */
 export function supplyPhases(connection: "star" | "delta" | "single"): readonly Phase[] {
   if (connection === "single") return ["L1"];
@@ -64,7 +73,9 @@ export function planTests(
     if (criterion.kind === "share-below-curve") {
       const carriers = signallingTests(requirement, criterion, measurements, setup);
       tests.push(...carriers);
-      if (carriers.length === 0) notAssessed.push({ requirement: requirement.id, reason: notLogged(requirement) });
+      if (carriers.length === 0) {
+        notAssessed.push({ requirement: requirement.id, reason: noCarrier(measurements) ?? notLogged(requirement) });
+      }
       continue;
     }
     const phases = phasesOf(requirement, measurements, setup);
@@ -180,6 +191,13 @@ export function levelAt(points: readonly (readonly [number, number])[], hertz: n
     return u0 * (u1 / u0) ** (Math.log(hertz / f0) / Math.log(f1 / f0));
   }
   return undefined;
+}
+
+function noCarrier({ series }: Measurements): Reason | undefined {
+  if (!series.some((s) => s.quantity === "mains-signalling")) return undefined;
+  const sentence =
+    "The log holds mains signalling voltages, but not every 3 s or not at a frequency that is known and on the curve.";
+  return { id: "no-carrier", sentence, values: {} };
 }
 
 function notLogged(requirement: Requirement): Reason {

@@ -79,6 +79,49 @@ describe("measure", () => {
   });
 });
 
+describe("several sources of one quantity", () => {
+  const start = (minutes: number) => START + minutes * MINUTE;
+
+  it("leaves no part of a recording out when its interval changes", () => {
+    const own = logged("voltage", "L1", [231, 231], { start: START });
+    const fine = logged("voltage", "L1", Array(20).fill(260), { interval: MINUTE, start: start(20) });
+    const m = measure(recording(own, fine));
+    const u = find(m, "voltage");
+    expect([...(u?.starts ?? [])]).toEqual([0, 10, 20, 30].map(start));
+    expect([...(u?.values ?? [])]).toEqual([231, 231, 260, 260]);
+    expect(u?.origin).toBe("computed");
+  });
+
+  it("fills a missing ten-minute value from finer ones, and takes the longer of two finer intervals", () => {
+    const own = logged("voltage", "L1", [231, Number.NaN]);
+    const five = logged("voltage", "L1", [240, 240, 241, 241], { interval: 5 * MINUTE });
+    const one = logged("voltage", "L1", Array(20).fill(250), { interval: MINUTE });
+    expect([...(find(measure(recording(own, one, five)), "voltage")?.values ?? [])]).toEqual([231, 241]);
+  });
+
+  it("takes Plt from Pst where there are Pst, and as logged elsewhere", () => {
+    const pst = logged("pst", "L1", Array(12).fill(0.5));
+    const plt = logged("plt", "L1", [9, 3], { interval: 2 * HOUR });
+    expect([...(find(measure(recording(pst, plt)), "plt")?.values ?? [])]).toEqual([0.5, 3]);
+  });
+
+  it("takes the logged THD and u2, and derives them only where they are missing", () => {
+    const ax = axis(2);
+    const orders = Array.from({ length: 39 }, (_, i) =>
+      logged("harmonic-voltage", "L1", [1, 1], { order: i + 2, axis: ax }),
+    );
+    const thd = logged("thd-voltage", "L1", [2, Number.NaN], { axis: ax });
+    const lines = (["L12", "L23", "L31"] as const).map((p, i) =>
+      logged("voltage", p, [390 + 10 * i, 390 + 10 * i], { axis: ax }),
+    );
+    const u2 = logged("negative-sequence-unbalance", "system", [0.7, Number.NaN], { axis: ax });
+    const m = measure(recording(...orders, thd, ...lines, u2));
+    expect([...(find(m, "thd-voltage")?.values ?? [])]).toEqual([2, Math.sqrt(39)]);
+    expect(find(m, "negative-sequence-unbalance", "system")?.values[0]).toBe(0.7);
+    expect(find(m, "negative-sequence-unbalance", "system")?.values[1]).toBeCloseTo(2.88803, 5);
+  });
+});
+
 describe("what follows from logged values", () => {
   const ax = axis(2);
   const harmonic = (order: number, values: number[], unit: "%" | "V") =>
@@ -164,5 +207,18 @@ describe("Plt", () => {
     const plt = find(measure(recording(logged("plt", "L1", sliding))), "plt");
     expect([...(plt?.values ?? [])]).toEqual([1.1, 0.7, 0.4, Number.NaN]);
     expect(plt?.interval).toBe(2 * HOUR);
+  });
+
+  it("logged off the clock's tick is the value of the row in which the block ends, and flagged with any of its rows", () => {
+    const plt = logged(
+      "plt",
+      "L1",
+      Array.from({ length: 24 }, (_, i) => i / 10),
+      { start: START + 3 * MINUTE },
+    );
+    plt.axis.flagged[4] = 1;
+    const blocks = find(measure(recording(plt)), "plt");
+    expect([...(blocks?.values ?? [])]).toEqual([1.1, 2.3]);
+    expect([...(blocks?.flagged ?? [])]).toEqual([1, 0]);
   });
 });

@@ -102,6 +102,7 @@ describe("every-flaw", () => {
       "clock-change",
       "dead-phase",
       "declared-voltage",
+      "impossible-values",
       "interrupted-intervals",
       "interval-length",
       "left-out-voltages",

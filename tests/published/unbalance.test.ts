@@ -37,8 +37,10 @@ describe("unbalance from three phase-to-phase voltages", () => {
     expect(unbalanceFromPhaseToPhase(between(a, b), between(b, c), between(c, a))).toBeCloseTo(7.788, 3);
   });
 
-  it("has no value where three lengths form no triangle, and none for a dead supply", () => {
-    expect(unbalanceFromPhaseToPhase(100, 100, 300)).toBeNaN();
+  it("is 100 % where three voltages form no triangle, 0 in exact balance, and has no value for a dead supply", () => {
+    expect(unbalanceFromPhaseToPhase(100, 100, 300)).toBe(100);
+    expect(unbalanceFromPhaseToPhase(400, 199.4, 199.4)).toBe(100);
+    for (const u of [230.1, 398.37, 399.99]) expect(unbalanceFromPhaseToPhase(u, u, u)).toBe(0);
     expect(unbalanceFromPhaseToPhase(0, 0, 0)).toBeNaN();
   });
 });

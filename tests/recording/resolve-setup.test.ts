@@ -67,7 +67,8 @@ describe("the setup a verdict rests on", () => {
   });
 
   it("takes one voltage on L1 for a single-phase supply, and what is given before all else", () => {
-    expect(resolve({}, true, { L1: 230 }, LV).connection.value).toBe("single");
+    expect(resolve({}, true, { L1: 230 }, LV).connection).toMatchObject({ value: "single", origin: "assumed" });
+    expect(resolve({}, true, { L1: 230, L12: 400 }, LV).connection.value).toBe("star");
     const given = resolve(
       { connection: "star", declaredVoltage: 240, site: "x", instrument: { class: "A", serialNumber: "7" } },
       true,

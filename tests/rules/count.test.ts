@@ -49,6 +49,7 @@ describe("the verdict of a count", () => {
     { n: 504, outside: 30, verdict: "undecided", robust: false },
     { n: 504, outside: 51, verdict: "does-not-conform", robust: true },
     { n: 0, outside: 0, verdict: "undecided", robust: false },
+    { n: 2015, outside: 53, verdict: "does-not-conform", robust: true },
   ])("$outside of $n outside, 1008 expected, 95 %: $verdict, robust $robust", ({ n, outside, verdict, robust }) => {
     expect(decide(0.95, 1008, n, outside)).toMatchObject({ verdict, robust });
   });

@@ -205,6 +205,32 @@ describe("flags, findings and data that are not there", () => {
     }
   });
 
+  it("takes a flagged interval without a value neither as present nor as missing, where flagged ones are left out", () => {
+    const blank = week((i) => (i < 67 ? Number.NaN : 230));
+    const row = first(
+      judgeSeries(
+        [
+          voltage(
+            blank,
+            blank.map((_, i) => (i < 67 ? 1 : 0)),
+          ),
+        ],
+        ruleSet({ ...VOLTAGE_95, flagged: "exclude" }),
+      ),
+    );
+    expect(row).toMatchObject({ n: 941, missing: 0, verdict: "conforms", robust: true });
+  });
+
+  it("finds a bad window that begins in a gap", () => {
+    // Rows 100 to 149 are absent; from row 100 on, 958 of 1008 are there and 48 of them outside, where 47 may.
+    const outside = new Set([...Array.from({ length: 47 }, (_, j) => 160 + 20 * j), 1107]);
+    const values = week((i) => (i >= 100 && i < 150 ? Number.NaN : outside.has(i) ? 254 : 230), 1300);
+    const a = judgeSeries([voltage(values)], only95);
+    const sliding = a.weeks.filter((w) => w.kind === "worst-sliding");
+    expect(sliding.map((w) => w.verdict)).toEqual(["does-not-conform"]);
+    expect(a.verdict).toBe("does-not-conform");
+  });
+
   it("makes a quantity undecided whose recording a finding calls unsound", () => {
     const finding: Finding = {
       id: "declared-voltage",

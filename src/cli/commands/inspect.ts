@@ -24,22 +24,31 @@ export function registerInspect(program: Command, io: Io): void {
 }
 
 async function inspectLogs(logs: readonly string[], options: InspectOptions, io: Io): Promise<void> {
-  const [{ openLogs }, files, { readSetup }, { findRuleSet }, { inspect }, { inspectionText }, { setupText }] =
-    await Promise.all([
-      import("../../formats/index.js"),
-      import("../files.js"),
-      import("../setup-options.js"),
-      import("../rule-sets.js"),
-      import("../../inspect.js"),
-      import("../inspection-text.js"),
-      import("../setup-text.js"),
-    ]);
+  const [
+    { openLogs },
+    files,
+    { readSetup },
+    { findRuleSet },
+    { inspect },
+    { inspectionText },
+    { setupText },
+    { withoutImpossibleValues },
+  ] = await Promise.all([
+    import("../../formats/index.js"),
+    import("../files.js"),
+    import("../setup-options.js"),
+    import("../rule-sets.js"),
+    import("../../inspect.js"),
+    import("../inspection-text.js"),
+    import("../setup-text.js"),
+    import("../../recording/impossible-values.js"),
+  ]);
   const setup = await readSetup(options);
   const ruleSet = await findRuleSet(options.rules ?? DEFAULT_RULES);
   const bar = progressBar(io, options.quiet === true);
   const { opened, close } = await files.openLogFiles(logs);
   try {
-    const recording = await openLogs(opened, setup, bar.show);
+    const recording = withoutImpossibleValues(await openLogs(opened, setup, bar.show));
     bar.clear();
     const inspection = await inspect(recording, setup, ruleSet, options.rules !== undefined);
     io.out(options.json === true ? `${JSON.stringify(inspection, null, 2)}\n` : inspectionText(inspection));
