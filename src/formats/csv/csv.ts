@@ -7,7 +7,7 @@ import type { LogFormat } from "../log-format.js";
 import { UnclearDecimalMark } from "./decimal-mark.js";
 import { byKey, joinColumns } from "./join.js";
 import { type PlacedTable, placeStamps } from "./place-stamps.js";
-import { readTable, type Table } from "./read-table.js";
+import { type PositionsNamed, readTable, type Table } from "./read-table.js";
 import { textOf } from "./text-source.js";
 import { type AxisGroup, timeAxes } from "./time-axis.js";
 
@@ -72,9 +72,10 @@ async function readTables(
 ): Promise<readonly Table[]> {
   const tables = new Map<LogFile, Table>();
   const unclear: UnclearDecimalMark[] = [];
+  const named: PositionsNamed | undefined = files.length > 1 ? new Map() : undefined;
   for (const file of files) {
     try {
-      tables.set(file, await readTable(file, setup, files.length > 1, progress));
+      tables.set(file, await readTable(file, setup, named, progress));
     } catch (error) {
       if (!(error instanceof UnclearDecimalMark)) throw error;
       unclear.push(error);
@@ -85,7 +86,7 @@ async function readTables(
   if (unclear.length > 0 && (decimalMark === undefined || marks.size > 1)) throw unclear[0];
   for (const file of files) {
     if (tables.has(file) || decimalMark === undefined) continue;
-    const table = await readTable(file, { ...setup, decimalMark }, true, progress);
+    const table = await readTable(file, { ...setup, decimalMark }, named, progress);
     const remark = `${file.name}: its decimal mark was taken from the other files`;
     tables.set(file, { ...table, remarks: [...table.remarks, remark] });
   }

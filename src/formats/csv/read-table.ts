@@ -1,4 +1,4 @@
-import { LogError } from "../../errors.js";
+import { LogError, UsageError } from "../../errors.js";
 import type { LogFile, Progress } from "../../recording/log-file.js";
 import { keyText } from "../../recording/quantity.js";
 import type { ColumnReading } from "../../recording/recording.js";
@@ -36,30 +36,40 @@ export function columnsKey({ columns }: Table): string {
 
 const MOST_ROWS_AT_FIRST = 1_000_000;
 
+/** Of files that are read together, by position what the first of them calls a column that the setup names so. */
+export type PositionsNamed = Map<number, ColumnText & { readonly file: string }>;
+
 /**
  * Reads a file in one pass, block by block; only the columns that are used are kept.
+ * @param named undefined if it is the only file.
  * @throws LogError with the line for whatever cannot be read. @throws UsageError from the setup's columns.
  */
 export async function readTable(
   file: LogFile,
   setup: GivenSetup,
-  oneOfSeveral: boolean,
+  named: PositionsNamed | undefined,
   progress?: Progress,
 ): Promise<Table> {
   const source = await openText(file, progress);
   try {
-    return await readFrom(source, file, setup, oneOfSeveral);
+    return await readFrom(source, file, setup, named);
   } finally {
     await source.blocks.return(undefined);
   }
 }
 
-async function readFrom(source: TextSource, file: LogFile, setup: GivenSetup, oneOfSeveral: boolean): Promise<Table> {
+async function readFrom(
+  source: TextSource,
+  file: LogFile,
+  setup: GivenSetup,
+  named: PositionsNamed | undefined,
+): Promise<Table> {
   const start = await readHead(source);
   const head = start.bytes.subarray(0, start.length);
   const layout = findLayout(file.name, head, start.complete, setup);
   const given = layout.texts.filter(({ position }) => !isTime(layout, position));
-  const recognised = recogniseColumns(file.name, given, oneOfSeveral ? setupFor(given, setup) : setup);
+  if (named !== undefined) refuseUnlikePositions(file.name, given, setup, named);
+  const recognised = recogniseColumns(file.name, given, named === undefined ? setup : setupFor(given, setup));
   if (recognised.every(({ meaning }) => meaning === undefined)) {
     const names = given.map(({ header }) => shown(header)).slice(0, 5);
     const what = `none of its columns was understood (${names.join(", ")}${given.length > 5 ? " …" : ""}): say in the setup, under columns:, what they hold`;
@@ -85,6 +95,28 @@ async function readFrom(source: TextSource, file: LogFile, setup: GivenSetup, on
     twelveHour: reader.stamps.twelveHour,
     remarks: rows.remarks(file.name),
   };
+}
+
+/** A position may name another column in each file, unless they call it alike. */
+function refuseUnlikePositions(
+  file: string,
+  columns: readonly ColumnText[],
+  setup: GivenSetup,
+  named: PositionsNamed,
+): void {
+  for (const { column } of setup.columns ?? []) {
+    if (typeof column !== "number") continue;
+    const own = columns.find(({ position }) => position === column);
+    const first = named.get(column);
+    if (own !== undefined && first === undefined) named.set(column, { ...own, file });
+    if (own === undefined || (first !== undefined && first.header.trim() !== own.header.trim())) {
+      const here = own === undefined ? `no column of values in ${file}` : `${shown(own.header)} in ${file}`;
+      const there = first === undefined ? "" : ` and ${shown(first.header)} in ${first.file}`;
+      throw new UsageError(
+        `the setup names column ${column} under columns:, which is ${here}${there}; where several files are read, give the header text instead`,
+      );
+    }
+  }
 }
 
 /** Of several files, each has only some of the columns that the setup names. */

@@ -163,3 +163,19 @@ test("the setup may name columns that only one of the files has, but none that n
     'UsageError: the setup names the column "Kanal 7" under columns:, which none of the logs has; write it exactly as in the log, or give its position',
   );
 });
+
+test("a column named by position must be called alike in all files", async () => {
+  const [a, b] = [log(lines.slice(0, 500)), log(lines.slice(500))];
+  const setup: GivenSetup = { columns: [{ column: 2, phase: "L2" }] };
+  expect(seriesOf(await open({ "a.csv": a, "b.csv": b }, setup), { phase: "L2" }).values.length).toBe(1008);
+  const refusal = (here: string) =>
+    `UsageError: the setup names column 2 under columns:, which is ${here}; where several files are read, give the header text instead`;
+  const moved = b.replace("U L1 [V];", "U L3 [V];");
+  expect(await failureOf(open({ "a.csv": a, "b.csv": moved }, setup))).toBe(
+    refusal('"U L3 [V]" in b.csv and "U L1 [V]" in a.csv'),
+  );
+  const twoTimes = b.replaceAll(/^([^;]*);/gm, "$1;$1;");
+  expect(await failureOf(open({ "a.csv": a, "b.csv": twoTimes }, setup))).toBe(
+    refusal('no column of values in b.csv and "U L1 [V]" in a.csv'),
+  );
+});
