@@ -1,5 +1,5 @@
 import { UsageError } from "../../errors.js";
-import { MINUTE } from "../../recording/time.js";
+import { HOUR, MINUTE } from "../../recording/time.js";
 import { instantOfSample, type WaveformSource } from "../../recording/waveform.js";
 import { SampleHistory } from "../../signal/sample-history.js";
 import { bandFor } from "./band.js";
@@ -82,10 +82,14 @@ function chainSetup(source: WaveformSource, point: MeasuringPoint, options: Chai
   };
 }
 
-/** Ten minutes and two hours; a recording without a whole ten minutes of the clock is also kept in detail. */
+/**
+ * Ten minutes and two hours; a recording of less than an hour also every 3 s, and one without a whole ten minutes of the
+ * clock in detail.
+ */
 function levelsFor(source: WaveformSource): readonly Level[] {
   const tick = 10 * MINUTE;
+  const end = instantOfSample(source, source.length);
   const first = Math.ceil(source.start / tick) * tick;
-  const hasWhole = first + tick <= instantOfSample(source, source.length);
-  return hasWhole ? ["10min", "2h"] : ["window", "3s", "10min"];
+  if (first + tick > end) return ["window", "3s", "10min"];
+  return end - source.start < HOUR ? ["3s", "10min", "2h"] : ["10min", "2h"];
 }

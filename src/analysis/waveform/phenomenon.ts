@@ -73,7 +73,7 @@ export const HISTORY_S = 1;
 export interface ChainOptions {
   /**
    * Levels that every aggregated series is kept at. Where not given: "10min" and "2h", and for a recording without a whole
-   * ten minutes of the clock "window", "3s" and "10min".
+   * ten minutes of the clock "window", "3s" and "10min"; "3s" as well for less than an hour.
    */
   readonly levels?: readonly Level[];
   /** IEC 61000-4-7: harmonic subgroups (the rule) or groups. */
