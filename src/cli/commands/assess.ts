@@ -44,7 +44,7 @@ async function assessLogs(logs: readonly string[], options: AssessCommandOptions
     import("../../assess.js"),
     import("../../report/index.js"),
     import("../files.js"),
-    import("../setup-options.js"),
+    import("../read-setup.js"),
     import("../rule-sets.js"),
     import("../span.js"),
   ]);

@@ -36,7 +36,7 @@ async function inspectLogs(logs: readonly string[], options: InspectOptions, io:
   ] = await Promise.all([
     import("../../formats/index.js"),
     import("../files.js"),
-    import("../setup-options.js"),
+    import("../read-setup.js"),
     import("../rule-sets.js"),
     import("../../inspect.js"),
     import("../inspection-text.js"),
