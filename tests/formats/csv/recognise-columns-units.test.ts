@@ -182,8 +182,8 @@ describe("units that are not written", () => {
     expect(recognise(columns).map(({ reason }) => reason.split("; ").at(-1))).toEqual([
       "1: the quantity has no unit",
       "1: the quantity has no unit",
-      "%: no unit is written; unbalance is given in %".split("; ").at(-1),
-      "the median 2.1 is that of a distortion in %",
+      "the median 0.3 is one in %",
+      "the median 2.1 is one in %",
       "the median 49.98 is a power frequency in Hz",
     ]);
   });
@@ -191,6 +191,7 @@ describe("units that are not written", () => {
   it.each([
     ["f", "0.02", "no unit is written, and the median 0.02 is no power frequency in Hz"],
     ["THD U L1", "0.021", "no unit is written, and its values (median 0.021) may be % or a fraction of 1"],
+    ["u2", "0.021", "no unit is written, and its values (median 0.021) may be % or a fraction of 1"],
     ["I L1", "12", "no unit is written; say it in the setup under columns:"],
     ["P", "12", "no unit is written; say it in the setup under columns:"],
     ["Interharmonic voltage 3 L1", "0.1", "no unit is written; say it in the setup under columns:"],

@@ -49,13 +49,13 @@ describe("what is missing or damaged", () => {
 
   test("what is no number is named with line and column", async () => {
     expect(await failure(edited(700, (text) => text.replace(/,[^,]*$/, ",1.2x")))).toBe(
-      'LogError: log.csv, line 700, column 4: "1.2x" is neither a number nor a mark for a missing value in "i L1 [A]"',
+      'LogError: log.csv, line 700, column 4: "1.2x" is neither a number nor a mark for a missing value in "i L1 [A]"; correct the cell or empty it',
     );
   });
 
   test("a row that is too short is named with its line", async () => {
     expect(await failure(edited(700, (text) => text.replace(/,[^,]*$/, "")))).toBe(
-      "LogError: log.csv, line 700: the row has 3 cells where 4 are expected",
+      "LogError: log.csv, line 700: the row has 3 cells where 4 are expected; correct the row or delete it",
     );
   });
 
