@@ -1,4 +1,5 @@
 import { LogError, UsageError } from "../../errors.js";
+import { NAMED_MONTH } from "./stamp-reader.js";
 
 /** Deciding which number of a date is the day, the month and the year. */
 
@@ -46,6 +47,7 @@ export function dayOf(packed: number, form: number, order: DateOrder): number {
 export function decideDateOrder({ file, form, dates }: DatesSeen, given: DateOrder | undefined): DecidedOrder {
   const yearPlace = form % 4;
   const byPoint = Math.floor(form / 4) === POINT;
+  if (form === NAMED_MONTH) return { order: "ymd", reason: "by the name of the month" };
   if (yearPlace === 0) return { order: "ymd", reason: "year first" };
   if (given !== undefined) {
     if (given === "ymd" && yearPlace === 2) {

@@ -6,7 +6,7 @@ import { TimeZone, type ZoneChange } from "../../recording/time-zone.js";
 import { type DateOrder, dayOf, decideDateOrder } from "./date-order.js";
 import type { Table } from "./read-table.js";
 import { placeRepeatedHours, type RepeatedHours } from "./repeated-hour.js";
-import { NO_OFFSET } from "./stamp-reader.js";
+import { NAMED_MONTH, NO_OFFSET } from "./stamp-reader.js";
 
 /** A table whose `store.times` have become instants: NaN for a row that could not be placed. */
 export interface PlacedTable {
@@ -179,7 +179,8 @@ function stampForm(
     }[layout.stamps.scale];
   }
   const mark = Math.floor(dateForm / 4);
-  const date = [...(order?.order ?? "ymd")].join(mark === 0 ? "" : String.fromCharCode(mark));
+  const numbers = [...(order?.order ?? "ymd")].join(mark === 0 ? "" : String.fromCharCode(mark));
+  const date = dateForm === NAMED_MONTH ? "day, month, year" : numbers;
   const parts = layout.stamps.kind === "text" ? "" : ", date and time in two columns";
   const clock = twelveHour ? "12-hour clock" : "hh:mm";
   const headerZone = !hasOffset && layout.zone !== undefined ? `, in ${layout.zone} by the header` : "";

@@ -1,21 +1,27 @@
 import { DAY, HOUR, MINUTE, SECOND } from "../../recording/time.js";
+import { monthNamed } from "./month-name.js";
+import { decodeText } from "./text-source.js";
 
 /** `StampReader.offset` where the stamp names none. */
 export const NO_OFFSET = 32767;
 
 const [TAB, BLANK, COMMA, MINUS, POINT, SLASH, COLON, T, UNDERSCORE] = [9, 32, 44, 45, 46, 47, 58, 84, 95];
 
+/** `StampReader.form` of dates that name their month. */
+export const NAMED_MONTH = 1;
+
 /**
- * Reads stamps from bytes, without making strings. The date's three numbers are kept as written, because
+ * Reads stamps from bytes, without making strings (but for names of months). The date's three numbers are kept as written, because
  * which of them is the day may only be known after the last row.
  *
- * Dates: y-m-d, d.m.y, d/m/y, m/d/y with `-`, `/` or `.` between the numbers, two- or four-digit years, or yyyymmdd.
+ * Dates: y-m-d, d.m.y, d/m/y, m/d/y with `-`, `/` or `.` between the numbers, two- or four-digit years, or yyyymmdd;
+ * and a day, the name of a month, a year ("01-Mar-2026", "1. März 2026").
  * Times of day: h:mm[:ss[.fraction]], hh.mm.ss, am/pm, 24:00. Offsets: Z, UTC, ±hh[:mm].
  */
 export class StampReader {
   /** The three numbers of the date as one: year × 10000 + the other two in written order (see `form`). */
   packedDate = 0;
-  /** How the date was written: separator byte × 4 + place of the year (0 first, 2 last, 3 unclear: two digits). */
+  /** How the date was written: separator byte × 4 + place of the year (0 first, 1 known by the month's name, 2 last, 3 unclear). */
   form = 0;
   /** Microseconds since local midnight; `DAY` for 24:00. */
   timeOfDay = 0;
@@ -98,6 +104,7 @@ export class StampReader {
       this.form = 0;
       return true;
     }
+    if (firstDigits <= 2 && this.#monthAndYear(first, bytes, to)) return true;
     const mark = this.#at < to ? (bytes[this.#at] as number) : 0;
     if (mark !== MINUS && mark !== SLASH && mark !== POINT) return false;
     if (firstDigits !== 4 && (firstDigits < 1 || firstDigits > 2)) return false;
@@ -120,6 +127,25 @@ export class StampReader {
       this.packedDate = first * 10000 + second * 100 + third;
       this.form = mark * 4 + 3;
     }
+    return true;
+  }
+
+  /** Behind a day: the name of a month and a year. Where it returns false, nothing was taken. */
+  #monthAndYear(day: number, bytes: Uint8Array, to: number): boolean {
+    const begin = this.#at;
+    const from = behind(bytes, begin, to, isSeparator);
+    const end = behind(bytes, from, to, isLetter);
+    const month = end === from ? undefined : monthNamed(decodeText(bytes.subarray(from, end)));
+    if (month === undefined) return false;
+    this.#at = behind(bytes, end, to, isSeparator);
+    let year = this.#number(bytes, to);
+    if (this.#digits === 2) year += year < 80 ? 2000 : 1900;
+    else if (this.#digits !== 4) {
+      this.#at = begin;
+      return false;
+    }
+    this.packedDate = year * 10000 + month * 100 + day;
+    this.form = NAMED_MONTH;
     return true;
   }
 
@@ -222,4 +248,19 @@ export class StampReader {
     this.offset = sign * (hours * 60 + minutes);
     return true;
   }
+}
+
+function behind(bytes: Uint8Array, from: number, to: number, isOne: (byte: number) => boolean): number {
+  let at = from;
+  while (at < to && isOne(bytes[at] as number)) at++;
+  return at;
+}
+
+function isSeparator(byte: number): boolean {
+  return byte === BLANK || byte === MINUS || byte === POINT || byte === SLASH;
+}
+
+/** Of any alphabet: also the bytes of letters that are not ASCII. */
+function isLetter(byte: number): boolean {
+  return byte >= 0x80 || ((byte | 0x20) >= 97 && (byte | 0x20) <= 122);
 }

@@ -32,6 +32,9 @@ describe("a stamp in one column", () => {
     ["m/d/y by a day above 12", ["03/14/2026 12:30", "03/14/2026 12:40", "03/14/2026 12:50"]],
     ["y/m/d", ["2026/03/14 12:30", "2026/3/14 12:40", "2026/03/14 12:50"]],
     ["d-m-y", ["14-03-2026 12:30", "14-03-2026 12:40", "14-03-2026 12:50"]],
+    ["the name of the month", ["14-Mar-2026 12:30", "14-MAR-2026 12:40", "14-mar-26 12:50"]],
+    ["its German name", ["14. März 2026 12:30", "14 Mrz 2026 12:40", "14.Maerz.2026, 12:50"]],
+    ["its name in other languages", ["14 mars 2026 12:30", "14 marzo 2026 12:40", "14/mar/2026 12:50"]],
     ["a 12-hour clock", ["3/14/2026 12:30:00 PM", "3/14/2026 12:40:00 pm", "3/14/2026 12:50:00 p.m."]],
     [
       "a no-break space before PM",
@@ -188,7 +191,25 @@ describe("the order of day and month", () => {
   });
 });
 
+test("every month is known by its name in five languages", async () => {
+  for (const language of ["en", "de", "fr", "it", "es"]) {
+    for (let month = 0; month < 12; month++) {
+      const day = new Date(Date.UTC(2026, month, 9));
+      for (const style of ["long", "short"] as const) {
+        const name = new Intl.DateTimeFormat(language, { month: style, timeZone: "UTC" }).format(day);
+        const recording = await read(rows([`9-${name}-2026 12:30`, `9-${name}-2026 12:40`]));
+        expect([name, starts(recording)[0]]).toEqual([name, `${day.toISOString().slice(0, 10)}T12:30:00Z`]);
+        expect(recording.ledger.timeBase.stampForm).toBe("day, month, year hh:mm, by the name of the month");
+      }
+    }
+  }
+});
+
 describe("what is no stamp", () => {
+  test.each(["31 Feb 2026 12:30", "9 Foo 2026 12:30", "9 Mar 026 12:30"])("%s", async (stamp) => {
+    expect(await failure(rows(["9 Mar 2026 12:20", stamp, "9 Mar 2026 12:40"]))).toMatch(/^LogError: log\.csv, line 3/);
+  });
+
   test.each([
     [
       "2026-02-30 00:10",
