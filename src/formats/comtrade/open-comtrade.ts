@@ -113,8 +113,9 @@ function timeBaseOf(records: readonly ComtradeRecord[], zone: string, setup: Giv
     ({ firstSample: { order, decimals } }) => `${order.split("").join("/")} h:m:s with ${decimals} decimals`,
   );
   return {
-    zone: carried ? "UTC" : zone,
-    zoneOrigin: carried ? "stamps" : setup.zone !== undefined ? "given" : "assumed",
+    // A given zone is the one to show times in, also where the files carry their own offset from UTC.
+    zone: carried && setup.zone === undefined ? "UTC" : zone,
+    zoneOrigin: setup.zone !== undefined ? "given" : carried ? "stamps" : "assumed",
     intervalLabel: "start",
     labelOrigin: "inferred",
     stampForm: `${[...new Set(forms)].toSorted().join("; ")}, of the first sample of each file`,

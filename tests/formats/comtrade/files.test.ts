@@ -243,7 +243,9 @@ describe("time", () => {
   it("is that of the time code where the file states one", async () => {
     for (const utcOffset of [0, 5.5 * hour, -7.25 * hour]) {
       const changes = { edition: 2013, utcOffset } as const;
-      expect(await start(changes, "+01:00")).toMatchObject({ start: START, zone: "UTC", zoneOrigin: "stamps" });
+      expect(await start(changes)).toMatchObject({ start: START, zone: "UTC", zoneOrigin: "stamps" });
+      // A given zone only says in which local time to show it.
+      expect(await start(changes, "+01:00")).toMatchObject({ start: START, zone: "+01:00", zoneOrigin: "given" });
     }
   });
 
