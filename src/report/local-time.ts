@@ -9,9 +9,14 @@ const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "
 
 export type LocalClock = TimeZone;
 
-/** The clock of a recording's zone. */
-export function localClock({ zone, start, end }: Pick<Assessment["recording"], "zone" | "start" | "end">): LocalClock {
-  return TimeZone.open(zone, instantOf(start), instantOf(end));
+/** The clock of a recording's zone, over the whole log where only part of it was assessed. */
+export function localClock({
+  zone,
+  start,
+  end,
+  cropped = { start, end },
+}: Pick<Assessment["recording"], "zone" | "start" | "end" | "cropped">): LocalClock {
+  return TimeZone.open(zone, instantOf(cropped.start), instantOf(cropped.end));
 }
 
 export interface LocalParts {
@@ -59,6 +64,43 @@ export function offsetText(clock: LocalClock, at: Instant): string {
   const minutes = Math.abs(offset) / MINUTE;
   const sign = offset < 0 ? "−" : "+";
   return `UTC${sign}${two(Math.floor(minutes / 60))}:${two(Math.round(minutes % 60))}`;
+}
+
+const INSTANT = /\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d+)?Z/g;
+
+/** A sentence of the result with its instants in local time; the zone's name follows the last of them. */
+export function withLocalTimes(clock: LocalClock, sentence: string): string {
+  const last = [...sentence.matchAll(INSTANT)].at(-1)?.index;
+  return sentence.replace(INSTANT, (iso, _fraction, place: number) => {
+    const at = instantOf(iso);
+    const time = at % SECOND === 0 ? localTime(clock, at) : exactLocalTime(clock, at);
+    return place === last ? `${time} (${clock.id})` : time;
+  });
+}
+
+/** The result as readers get it: instants inside sentences in local time. Everything else stays as it is. */
+export function inLocalTime(assessment: Assessment): Assessment {
+  const { recording, weeks, notAssessed } = assessment;
+  const clock = localClock(recording);
+  const told = <T extends { readonly sentence: string }>(item: T): T => ({
+    ...item,
+    sentence: withLocalTimes(clock, item.sentence),
+  });
+  return {
+    ...assessment,
+    recording: {
+      ...recording,
+      findings: recording.findings.map(told),
+      remarks: recording.remarks.map((remark) => withLocalTimes(clock, remark)),
+    },
+    notAssessed: notAssessed.map((item) => ({ ...item, reason: told(item.reason) })),
+    weeks: weeks.map((week) => ({
+      ...week,
+      requirements: week.requirements.map((row) =>
+        row.reason === undefined ? row : { ...row, reason: told(row.reason) },
+      ),
+    })),
+  };
 }
 
 /** The instant of an ISO 8601 text with Z, as it stands in the result. */

@@ -1,7 +1,7 @@
-import type { Assessment, Week } from "../rules/assessment.js";
+import type { Assessment } from "../rules/assessment.js";
 import { cellOf, eventTables, worstFirst } from "./events.js";
-import { exactLocalTime, instantOf, localClock } from "./local-time.js";
-import { byRequirement, consecutiveWeeks, decidingWeek, type RequirementRows, requirementTitle } from "./rows.js";
+import { exactLocalTime, inLocalTime, instantOf, localClock } from "./local-time.js";
+import { byRequirement, decidingWeek, type RequirementRows, requirementTitle } from "./rows.js";
 import { limitText, placeText, UNCONFIRMED_NOTE, verdictWord, weekText, worstText } from "./wording.js";
 import {
   boundsBy,
@@ -13,25 +13,30 @@ import {
   moreEvents,
   percentOf,
 } from "./wording-events.js";
-import { DANGER_WORDS } from "./wording-page.js";
-import { statement } from "./wording-statement.js";
+import { DANGER_WORDS, ONLY_WORSE_NOTE, recordedText, SEVERITIES } from "./wording-page.js";
+import { isTooShort, statement } from "./wording-statement.js";
 
 const WIDTH = 100;
 const HEADER = ["requirement", "worst on", "limit", "outside", "worst", "verdict"];
 const EVENT_HEADER = ["event", "phases", "start", "duration", "voltage", "of ref.", "cell"];
 const MOST_EVENTS = 5;
 const GAP = "  ";
+const ABOVE = "see what kept values from being judged, above.";
 /** The first column gives way and breaks its lines. */
 const NARROWEST = 16;
 
 /** The result for a terminal: dangers, the statement, the table of requirements, what was not assessed. 100 columns. */
-export function terminalText(assessment: Assessment): string {
+export function terminalText(result: Assessment): string {
+  const assessment = inLocalTime(result);
   const { sentence, further } = statement(assessment);
   const blocks = [
     ...dangerLines(assessment),
     wrap([sentence, ...further].join(" ")),
+    wrap(recordedText(assessment)),
     ...weekLines(assessment),
     ...requirementLines(assessment),
+    ...blockLines(assessment),
+    ...openLines(assessment),
     ...eventLines(assessment),
     ...assessment.notAssessed.map(({ requirement, reason }) =>
       wrap(`not assessed: ${requirementTitle(assessment, requirement)}: ${reason.sentence}`),
@@ -48,8 +53,28 @@ function printable(text: string): string {
 function dangerLines({ recording }: Assessment): string[] {
   const found = recording.findings.filter(({ danger }) => danger !== undefined);
   if (found.length === 0) return [];
-  const warnings = found.map(({ sentence }) => wrap(`${DANGER_WORDS.title}: ${sentence}`));
-  return [...warnings, wrap(DANGER_WORDS.cautions.join(" ")), ""];
+  const [first = "", ...cautions] = DANGER_WORDS.cautions;
+  const measured = found.map(({ sentence }) => wrap(`${DANGER_WORDS.measured} ${sentence}`));
+  return [wrap([`${DANGER_WORDS.title}: ${first}`, ...cautions].join(" ")), ...measured, ""];
+}
+
+function blockLines({ recording }: Assessment): string[] {
+  const blocking = recording.findings.filter(({ severity }) => severity === "blocks");
+  return blocking.map(({ sentence }) => wrap(`${SEVERITIES.blocks}: ${sentence}`));
+}
+
+/** Why requirements are undecided, once for all that share a reason; what a finding blocks stands with the finding. */
+function openLines(assessment: Assessment): string[] {
+  const week = decidingWeek(assessment);
+  if (week === undefined || isTooShort(assessment, week)) return [];
+  const titles = new Map<string, string[]>();
+  for (const { title, worst } of byRequirement(assessment, week)) {
+    const { verdict, reason } = worst;
+    if (verdict !== "undecided" || reason === undefined) continue;
+    const why = reason.id === "recording-unsound" ? ABOVE : reason.sentence;
+    titles.set(why, [...(titles.get(why) ?? []), title]);
+  }
+  return [...titles].map(([why, shared]) => wrap(`undecided: ${shared.join("; ")}: ${why}`));
 }
 
 function requirementLines(assessment: Assessment): string[] {
@@ -102,10 +127,10 @@ function eventLines(assessment: Assessment): string[] {
 }
 
 function weekLines(assessment: Assessment): string[] {
-  const sliding = assessment.weeks.filter(({ kind }) => kind === "worst-sliding");
-  const weeks: Week[] = [...consecutiveWeeks(assessment), ...sliding];
+  const { weeks } = assessment;
   if (weeks.length < 2) return [];
-  return ["", ...weeks.map((week) => `${weekText(assessment, week)}: ${verdictWord(week.verdict)}`)];
+  const lines = weeks.map((week) => wrap(`${weekText(assessment, week)}: ${verdictWord(week.verdict)}`));
+  return ["", ...lines, ...(weeks.some(({ kind }) => kind === "worst-sliding") ? [wrap(ONLY_WORSE_NOTE)] : [])];
 }
 
 function align(table: readonly (readonly string[])[]): string[] {

@@ -11,7 +11,7 @@ import {
   worstFirst,
 } from "./events.js";
 import { decimalsOf, exact, fixed, formatAgainstLimits } from "./numbers.js";
-import { capital, lengthText, placeText, withUnit } from "./wording.js";
+import { capital, joined, lengthText, placeText, withUnit } from "./wording.js";
 
 /** English words and sentences about voltage events. */
 
@@ -56,11 +56,6 @@ export function kindText({ kind, interruption, interrupted }: ReportEvent): stri
 /** "L1", "L1 and L3", "L1, L2 and L3". */
 export function phasesText({ phases }: Pick<ReportEvent, "phases">): string {
   return joined(phases.map((phase) => placeText({ phase })));
-}
-
-function joined(texts: readonly string[]): string {
-  const last = texts[texts.length - 1] ?? "";
-  return texts.length < 2 ? last : `${texts.slice(0, -1).join(", ")} and ${last}`;
 }
 
 /** The bounds of the event's own cell: printed numbers must not cross them. */

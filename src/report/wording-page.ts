@@ -1,12 +1,17 @@
+import type { Assessment } from "../rules/assessment.js";
+import { type ColumnRun, rangeOf } from "./columns.js";
+import { instantOf, localClock, localTime } from "./local-time.js";
+import { capital } from "./wording.js";
+
 /** English headings and prose of the report page and of its live charts. */
 
 export const DANGER_WORDS = {
   title: "Danger",
   cautions: [
-    "Keep away from live parts and do not open panels or terminals.",
-    "Call the network operator or a licensed electrician at once.",
+    "Unless this has been put right since the recording: keep away from live parts, do not open panels or terminals, and call the network operator or a licensed electrician at once.",
     "Local codes and the rules of safe work come before anything written here.",
   ],
+  measured: "What was measured:",
 } as const;
 
 export const LIVE_WORK_NOTE =
@@ -17,6 +22,7 @@ export const HEADINGS = {
   contents: "Contents",
   requirements: "Requirements",
   weeks: "Weeks",
+  weeksAndYears: "Weeks and years",
   worstSliding: "Worst seven days at any start",
   everyRow: "Every phase and order",
   notAssessed: "Not assessed, and why",
@@ -97,15 +103,20 @@ export const WEEK_COLUMNS = {
 export const WEEK_KINDS = {
   consecutive: "week",
   rest: "rest, less than a week",
-  "worst-sliding": "worst seven days at any start",
+  "worst-sliding": "worst seven days at any start (only what is worse than in every week above)",
+  year: "365 days, requirements by the year only",
+  "part-of-year": "less than 365 days, requirements by the year already broken only",
 } as const;
+
+/** Said where the rows of such seven days are listed. */
+export const ONLY_WORSE_NOTE = "Of seven days at any start only what is worse than in every week is listed.";
 
 export const WORST_SLIDING_NOTE =
   "The verdict of a week can depend on where it starts. These are the seven days, starting at any interval, that show more values outside than any week above.";
 
 export const NONE = {
   failed: "none",
-  notAssessed: "Everything the rule set asks for was assessed.",
+  notAssessed: "Everything the limit set asks for was assessed.",
   findings: "None.",
 };
 
@@ -128,6 +139,7 @@ export const INTERVALS: Readonly<Record<string, string>> = {
 };
 
 export const SEVERITIES: Readonly<Record<string, string>> = {
+  danger: "danger",
   none: "no effect on the verdict",
   note: "note",
   blocks: "kept values from being judged",
@@ -148,7 +160,7 @@ const SETUP_NAMES: Readonly<Record<string, string>> = {
   nominalFrequency: "Nominal frequency",
   zone: "Time zone of the log",
   intervalLabel: "A stamp marks the interval's",
-  ruleSet: "Rule set",
+  ruleSet: "Limit set",
   measurement: "Measured with",
   voltageRatio: "Voltage transformer ratio",
   currentRatio: "Current transformer ratio",
@@ -165,12 +177,57 @@ export function setupUnit(key: string): string {
   return SETUP_UNITS[key] ?? "";
 }
 
-export function recordedText(from: string, to: string, zone: string): string {
-  return `Recorded from ${from} to ${to} (${zone}).`;
+const ZONE_SOURCES: Readonly<Record<string, string>> = {
+  inferred: " (as the log states)",
+  assumed: " (assumed; the log names no zone)",
+};
+
+/** "times: Europe/Vienna", "times: UTC (assumed; the log names no zone)". */
+export function zoneText({ recording, setup }: Assessment): string {
+  return `times: ${recording.zone}${ZONE_SOURCES[setup.zone?.origin ?? ""] ?? ""}`;
+}
+
+/** From when to when was recorded, or which part of the recording was assessed; with the zone of all times. */
+export function recordedText(assessment: Assessment): string {
+  const { recording } = assessment;
+  const { start, end, cropped } = recording;
+  const clock = localClock(recording);
+  const time = (iso: string) => localTime(clock, instantOf(iso));
+  const zone = capital(zoneText(assessment));
+  return cropped === undefined
+    ? `Recorded from ${time(start)} to ${time(end)}. ${zone}.`
+    : `Only ${time(start)} to ${time(end)} of a recording from ${time(cropped.start)} to ${time(cropped.end)} was assessed, on request. ${zone}.`;
+}
+
+const CLAUSES_FROM_MEMORY = /clause numbers are from memory/i;
+const STANDARD_NOT_READ = /text of the standard was not read/i;
+
+/** Where clause numbers and limits come from, as far as the notes of the limit set say so; undefined where they do not. */
+export function originNote({ notes }: Assessment["ruleSet"]): string | undefined {
+  const parts = [
+    ...(notes.some((note) => CLAUSES_FROM_MEMORY.test(note)) ? ["clause numbers are from memory"] : []),
+    ...(notes.some((note) => STANDARD_NOT_READ.test(note))
+      ? [
+          `the standard's own text was not read: limits come from public documents that quote it (see ${HEADINGS.ruleSet})`,
+        ]
+      : []),
+  ];
+  return parts.length === 0 ? undefined : `${capital(parts.join("; "))}.`;
+}
+
+/** "Log files: a.csv, b.csv": what the report is about where no site was named. */
+export function filesText(names: readonly string[]): string {
+  return `${names.length === 1 ? "Log file" : "Log files"}: ${names.join(", ")}`;
 }
 
 export function columnsSummary(used: number, total: number): string {
   return `${used} of ${total} columns used`;
+}
+
+/** "harmonic-voltage L1, orders 2 to 40, mean, %: columns 60 to 98". */
+export function columnRunText({ before, after, orders, positions }: ColumnRun): string {
+  const of = orders.length === 0 ? "" : `, ${orders.length === 1 ? "order" : "orders"} ${rangeOf(orders)}`;
+  return `${before}${of}${after}: ${positions.length === 1 ? "column" : "columns"} ${rangeOf(positions)}`;
 }
 
 export function ordersSummary(orders: number): string {
@@ -202,11 +259,17 @@ export const TABLE_WORDS = {
   count: "Number",
 } as const;
 
-export const YES_NO = { true: "yes", false: "no" } as const;
+export const CONFIRMED = { true: "read in a public document", false: "not confirmed" } as const;
+export const NO_LIMIT = {
+  events: "none, counted by cell",
+  orders: "by order, see below",
+  other: "not judged here",
+} as const;
+export const SIDEWAYS_NOTE = "Wider than this screen: scroll it sideways.";
 export const BINDING_NOTE = "for information only";
 
 export function programText(name: string, version: string): string {
-  return `Made by ${name} ${version}. The same files, setup and rule set give the same report, byte for byte.`;
+  return `Made by ${name} ${version}. The same files, setup and limit set give the same report, byte for byte.`;
 }
 
 export const RELATES_NOTE =

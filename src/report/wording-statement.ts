@@ -1,58 +1,98 @@
 import { allowedOutside } from "../decimal.js";
+import type { Quantity } from "../recording/quantity.js";
 import { WEEK } from "../recording/time.js";
-import type { Assessment, Row, Week } from "../rules/assessment.js";
+import type { Assessment, Week } from "../rules/assessment.js";
 import { measured } from "./numbers.js";
-import { byRequirement, consecutiveWeeks, decidingRow, decidingWeek, finestSummary } from "./rows.js";
+import { byRequirement, decidingRow, decidingWeek, finestSummary } from "./rows.js";
 import {
   capital,
   lengthText,
   limitText,
   outsideText,
   placeText,
+  quantityName,
   recordedLength,
-  robustText,
   rowSentence,
   valuesText,
   weekText,
   withUnit,
 } from "./wording.js";
+import { furtherOf } from "./wording-counts.js";
 import { eventsFinding } from "./wording-events.js";
 
 /** The English statement that a report begins with. */
 
-/** The verdict in one plain sentence; in `further` what one must also know before relying on it. */
-export function statement(assessment: Assessment): { readonly sentence: string; readonly further: readonly string[] } {
-  const week = decidingWeek(assessment);
-  const { title } = assessment.ruleSet;
-  const rules = title.includes(",") ? `${title},` : title;
-  if (week === undefined)
+/** "EN 50160:2010, low voltage" with the verbs that go with a standard, or with limits of a country or a contract. */
+interface LimitSet {
+  readonly name: string;
+  /** The name where the sentence goes on after it. */
+  readonly aside: string;
+  readonly kept: string;
+  readonly notKept: string;
+  readonly keeps: string;
+}
+
+function limitSet({ title, standard }: Assessment["ruleSet"]): LimitSet {
+  if (title.startsWith(standard))
     return {
-      sentence: `The recording holds nothing that ${rules} sets a limit for, so nothing could be judged.`,
-      further: [eventsFinding(assessment)].flatMap((text) => (text === undefined ? [] : `It shows ${text}.`)),
+      name: title,
+      aside: title.includes(",") ? `${title},` : title,
+      kept: "conformed to",
+      notKept: "did not conform to",
+      keeps: "conforms to",
     };
-  if (isTooShort(assessment, week))
-    return { sentence: shortSentence(assessment, rules, week), further: furtherOf(assessment, week, true) };
-  const when = weekText(assessment, week);
-  const deciding = decidingRow(assessment, week);
+  const name = `“${title}”`;
   return {
-    sentence: sentenceOf(assessment, rules, when, deciding?.worst),
-    further: furtherOf(assessment, week, false),
+    name,
+    aside: name,
+    kept: "kept the limits of",
+    notKept: "did not keep the limits of",
+    keeps: "keeps the limits of",
   };
 }
 
+/** The verdict in one plain sentence; in `further` what one must also know before relying on it. */
+export function statement(assessment: Assessment): { readonly sentence: string; readonly further: readonly string[] } {
+  const week = decidingWeek(assessment);
+  const set = limitSet(assessment.ruleSet);
+  if (week === undefined) {
+    const events = eventsFinding(assessment);
+    return {
+      sentence: `The recording holds nothing that ${set.aside} sets a limit for, so nothing could be judged${because(assessment)}`,
+      further: events === undefined ? [] : [`It shows ${events}.`],
+    };
+  }
+  const isShort = isTooShort(assessment, week);
+  const shows = isShort ? shown(assessment, week) : [eventsFinding(assessment)].filter((text) => text !== undefined);
+  const lead = isShort ? shows.slice(1).map((text) => `It also shows ${text}.`) : [];
+  const also = isShort ? [] : shows.map((text) => `Recorded as well: ${text}.`);
+  return {
+    sentence: isShort ? shortSentence(assessment, set, shows[0]) : sentenceOf(assessment, set, week),
+    further: [...lead, ...also, ...furtherOf(assessment, week, isShort)].map(capital),
+  };
+}
+
+/** ": The log holds no values of the supply voltage.": of all reasons that of the supply voltage first, then a binding one. */
+function because({ notAssessed, ruleSet }: Assessment): string {
+  const of = (wanted: (requirement: Assessment["ruleSet"]["requirements"][number]) => boolean) =>
+    notAssessed.find(({ requirement }) => ruleSet.requirements.some((r) => r.id === requirement && wanted(r)));
+  const chosen =
+    of(({ binding, quantity }) => binding && quantity === "voltage") ?? of(({ binding }) => binding) ?? notAssessed[0];
+  return chosen === undefined ? "." : `: ${chosen.reason.sentence}`;
+}
+
 /** Less than a week was recorded, and that alone keeps it from being judged. */
-function isTooShort(assessment: Assessment, week: Week): boolean {
+export function isTooShort(assessment: Assessment, week: Week): boolean {
   const isOpen = assessment.verdict !== "conforms" && assessment.verdict !== "does-not-conform";
   const unsound = week.requirements.some(({ reason }) => reason?.id === "recording-unsound");
   return isOpen && !unsound && recordedLength(assessment) < WEEK;
 }
 
 /** What a recording of less than a week cannot show, and what it does show. */
-function shortSentence(assessment: Assessment, rules: string, week: Week): string {
-  const [first] = shown(assessment, week);
+function shortSentence(assessment: Assessment, { keeps, name }: LimitSet, first: string | undefined): string {
   const length = lengthText(recordedLength(assessment));
   const but = first === undefined ? "" : `; it shows ${first}`;
-  return `The recording of ${length} cannot show whether a week conforms to ${rules.replace(/,$/, "")}${but}.`;
+  return `The recording of ${length} cannot show whether a week ${keeps} ${name}${but}.`;
 }
 
 /** What a recording of less than a week shows: its events, the values counted so far or else the voltages found. */
@@ -86,60 +126,50 @@ function foundVoltages(assessment: Assessment): string | undefined {
   return `voltages of ${low} to ${withUnit(high, first.unit)} on ${phases} (${first.interval} values)`;
 }
 
-function sentenceOf(assessment: Assessment, rules: string, when: string, row: Row | undefined): string {
-  const { verdict, summary } = assessment;
-  const because = row === undefined ? "" : `: ${rowSentence(row, summary)}`;
+function sentenceOf(assessment: Assessment, set: LimitSet, week: Week): string {
+  const { verdict, summary, recording } = assessment;
+  const when = weekText(assessment, week, ` (${recording.zone})`);
+  const row = decidingRow(assessment, week)?.worst;
+  const { judged, missing } = judgedParts(assessment, week);
+  const supply = judged.includes(partName("voltage")) ? "the supply voltage" : "the supply";
+  const open = missing.length === 0 ? "" : `; not judged: ${missing.join(", ")}`;
   switch (verdict) {
     case "does-not-conform":
-      return `The supply voltage did not conform to ${rules} in ${when}${because || "."}`;
+      return `${capital(supply)} ${set.notKept} ${set.aside} in ${when}${row === undefined ? "." : `: ${rowSentence(row, summary)}`}`;
     case "undecided":
-      return `Whether the supply voltage conformed to ${rules} in ${when} is undecided: ${row?.reason?.sentence ?? "too much of it is missing."}`;
+      return `Whether ${supply} ${set.kept} ${set.aside} in ${when} is undecided: ${row?.reason?.sentence ?? "too much of it is missing."}`;
     case "conforms":
-      return assessment.notAssessed.length === 0
-        ? `The supply voltage conformed to ${rules} in ${when}.`
-        : `The supply voltage conformed to ${rules} in ${when}, in everything that was measured.`;
+      return missing.every((name) => name === partName("frequency"))
+        ? `${capital(supply)} ${set.kept} ${set.aside} in ${when}${open}.`
+        : `In what could be judged (${judged.join(", ")}) the supply ${set.kept} ${set.aside} in ${when}${open}.`;
     case "for-information":
-      return `The recording of ${when} gives information on ${rules} but holds nothing that decides conformance.`;
+      return `The recording of ${when} gives information on ${set.aside} but holds nothing that decides conformance.`;
     case "not-assessed":
-      return `The supply voltage in ${when} could not be judged by ${rules}${assessment.notAssessed[0] === undefined ? "." : `: ${assessment.notAssessed[0].reason.sentence}`}`;
+      return `The supply in ${when} could not be judged by ${set.name}${because(assessment)}`;
   }
 }
 
-function furtherOf(assessment: Assessment, week: Week, isShort: boolean): string[] {
-  const further: string[] = [];
-  const events = eventsFinding(assessment);
-  if (isShort)
-    further.push(
-      ...shown(assessment, week)
-        .slice(1)
-        .map((text) => `It also shows ${text}.`),
-    );
-  else if (events !== undefined) further.push(`Recorded as well: ${events}.`);
-  const judged = byRequirement(assessment, week).filter(
-    ({ worst }) => worst.binding && worst.verdict !== "for-information",
-  );
-  const failed = judged.filter(({ worst }) => worst.verdict === "does-not-conform");
-  const open = judged.filter(({ worst }) => worst.verdict === "undecided");
-  if (failed.length > 0) further.push(`${failed.length} of ${judged.length} requirements judged were not met.`);
-  else if (judged.length > 0 && open.length === 0) further.push(`All ${judged.length} requirements judged were met.`);
-  if (open.length > 0) further.push(`${open.length} of ${judged.length} requirements could not be decided.`);
-  const weeks = consecutiveWeeks(assessment).filter(({ complete }) => complete);
-  const bad = weeks.filter(({ verdict }) => verdict === "does-not-conform");
-  if (weeks.length > 1)
-    further.push(`${bad.length} of ${weeks.length} consecutive weeks did not conform; see the table of weeks.`);
-  const missed = assessment.notAssessed.length;
-  if (missed > 0)
-    further.push(`${missed} ${missed === 1 ? "requirement was" : "requirements were"} not assessed; see below why.`);
-  const shaky = judged.filter(({ rows }) => rows.some((row) => robustText(row) === "no"));
-  if (shaky.length > 0 && !isShort)
-    further.push(`The missing intervals could change ${shaky.length} of these verdicts (“robust: no”).`);
-  const unconfirmed = judged.filter(({ rows }) => rows.some(({ confirmed }) => !confirmed));
-  if (unconfirmed.length > 0)
-    further.push(`${unconfirmed.length} of them rest on limits that no public document at hand confirms.`);
-  const blocks = assessment.recording.findings.filter(({ severity }) => severity === "blocks").length;
-  if (blocks > 0)
-    further.push(
-      `${blocks} ${blocks === 1 ? "finding" : "findings"} on the recording itself kept values from being judged.`,
-    );
-  return further.map(capital);
+const PART_NAMES: Partial<Readonly<Record<Quantity, string>>> = {
+  "harmonic-voltage": "harmonic voltages",
+  "thd-voltage": "total harmonic distortion",
+  "mains-signalling": "mains signalling",
+  plt: "flicker severity",
+};
+
+function partName(quantity: Quantity): string {
+  return PART_NAMES[quantity] ?? quantityName(quantity);
+}
+
+/** What of the binding requirements was judged in a week and what was not, by name, each in the order of the limit set. */
+function judgedParts(assessment: Assessment, week: Week): { readonly judged: string[]; readonly missing: string[] } {
+  const binding = assessment.ruleSet.requirements.filter((requirement) => requirement.binding);
+  const groups = byRequirement(assessment, week);
+  const isJudged = (id: string) => groups.some((group) => group.id === id && group.worst.verdict !== "for-information");
+  const isOpen = (id: string) => assessment.notAssessed.some(({ requirement }) => requirement === id) || !isJudged(id);
+  const judged = new Set(binding.filter(({ id }) => isJudged(id)).map(({ quantity }) => partName(quantity)));
+  const missing = binding
+    .filter(({ id }) => isOpen(id))
+    .map(({ quantity }) => partName(quantity))
+    .map((name) => (judged.has(name) ? `part of the ${name}` : name));
+  return { judged: [...judged], missing: [...new Set(missing)] };
 }

@@ -80,7 +80,7 @@ export function shareText({ share, period }: Pick<Row, "share" | "period">): str
 
 /** Whether missing intervals could change the verdict; a dash where there is none to change. */
 export function robustText({ robust, verdict }: Pick<Row, "robust" | "verdict">): string {
-  if (verdict === "for-information") return "–";
+  if (verdict !== "conforms" && verdict !== "does-not-conform") return "–";
   return robust ? "yes" : "no";
 }
 
@@ -136,14 +136,18 @@ export function rowSentence(row: Row, summary: Assessment["summary"]): string {
   return `${where}${row.outside} of ${row.n} ${valuesText(row)} lay ${outsideText(row, summary)}; ${may}.`;
 }
 
-/** "the week from Mon 3 Mar 2025 00:00 to Mon 10 Mar 2025 00:00"; a rest ends where the recording does. */
-export function weekText({ recording }: Assessment, week: Week): string {
+/**
+ * "the week from Mon 3 Mar 2025 00:00 to Mon 10 Mar 2025 00:00"; a rest ends where the recording does.
+ * @param zone words on the zone, put after the times
+ */
+export function weekText({ recording }: Assessment, week: Week, zone = ""): string {
   const clock = localClock(recording);
   const time = (iso: string) => localTime(clock, instantOf(iso));
-  const from = time(week.start);
-  if (week.kind === "worst-sliding") return `the seven days from ${from} to ${time(week.end)}`;
-  if (week.complete) return `the week from ${from} to ${time(week.end)}`;
-  return `the time from ${from} to ${time(weekEnd(recording, week))}, less than a week`;
+  const span = `from ${time(week.start)} to ${time(weekEnd(recording, week))}${zone}`;
+  if (week.kind === "worst-sliding") return `the seven days ${span}`;
+  const length = week.kind === "year" ? "365 days" : "week";
+  if (week.complete) return `the ${length} ${span}`;
+  return `the time ${span}, less than ${length === "week" ? "a week" : length}`;
 }
 
 /** The end of a week, or of the recording where it ends within the week. */
@@ -166,6 +170,12 @@ export function lengthText(length: Duration): string {
   const [first, firstName, second, secondName] = units.find(([unit]) => length >= unit) ?? units[2];
   const rest = Math.floor((length % first) / second);
   return `${Math.floor(length / first)} ${firstName}${rest === 0 ? "" : ` ${rest} ${secondName}`}`;
+}
+
+/** "L1", "L1 and L3", "L1, L2 and L3". */
+export function joined(texts: readonly string[]): string {
+  const last = texts[texts.length - 1] ?? "";
+  return texts.length < 2 ? last : `${texts.slice(0, -1).join(", ")} and ${last}`;
 }
 
 export function capital(sentence: string): string {

@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { instantOf, localClock, localTime, offsetText, shortLocalTime } from "../../src/report/local-time.js";
+import {
+  instantOf,
+  localClock,
+  localTime,
+  offsetText,
+  shortLocalTime,
+  withLocalTimes,
+} from "../../src/report/local-time.js";
 
 const at = (iso: string) => instantOf(iso);
 const clock = (zone: string) => localClock({ zone, start: "2026-01-01T00:00:00Z", end: "2026-12-31T00:00:00Z" });
@@ -25,5 +32,22 @@ describe("local time", () => {
   it("reads the result's instants to the microsecond", () => {
     expect(instantOf("2026-01-01T00:00:00.000250Z") - instantOf("2026-01-01T00:00:00Z")).toBe(250);
     expect(instantOf("2026-01-01T00:00:00.25Z") - instantOf("2026-01-01T00:00:00Z")).toBe(250_000);
+  });
+});
+
+describe("instants inside sentences", () => {
+  it("are told in local time, with the zone's name after the last", () => {
+    const told = withLocalTimes(
+      clock("Europe/Vienna"),
+      "From 2026-07-01T10:00:00Z to 2026-07-01T10:00:02.500Z, twice.",
+    );
+    expect(told).toBe("From Wed 1 Jul 2026 12:00 to Wed 1 Jul 2026 12:00:02.500 (Europe/Vienna), twice.");
+    expect(withLocalTimes(clock("UTC"), "Nothing here.")).toBe("Nothing here.");
+  });
+
+  it("have a clock over the whole log where only part of it was assessed", () => {
+    const part = { zone: "UTC", start: "2026-01-01T00:00:00Z", end: "2026-01-02T00:00:00Z" };
+    const cropped = { start: "2022-01-01T00:00:00Z", end: "2026-01-02T00:00:00Z" };
+    expect(localTime(localClock({ ...part, cropped }), at(cropped.start))).toBe("Sat 1 Jan 2022 00:00");
   });
 });

@@ -38,6 +38,12 @@ async function pageOf(options: SampleOptions = {}): Promise<Report & { page: str
 }
 
 /** The page without what it repeats for paper. */
+/** The text of one section, without markup. */
+const textOf = (page: string, id: string) =>
+  (new RegExp(`<section id="${id}"[\\s\\S]*?</section>`).exec(page)?.[0] ?? "")
+    .replace(/<[^>]*>/g, " ")
+    .replaceAll("\u00a0", " ")
+    .replace(/\s+/g, " ");
 const screenOf = (page: string) => page.split('<section class="printed">')[0] as string;
 
 const { page, assessment, measurements } = await pageOf({ findings: FINDINGS, rules: "en50160-2022-lv" });
@@ -62,7 +68,12 @@ describe("report.html", () => {
     const danger = page.indexOf('class="danger"');
     expect(danger).toBeGreaterThan(0);
     expect(danger).toBeLessThan(page.indexOf('id="statement"'));
-    for (const caution of DANGER_WORDS.cautions) expect(page.indexOf(caution)).toBeGreaterThan(danger);
+    const measured = page.indexOf("L1 rose to 271.3 V");
+    for (const caution of DANGER_WORDS.cautions) {
+      expect(page.indexOf(caution)).toBeGreaterThan(danger);
+      expect(page.indexOf(caution)).toBeLessThan(measured);
+    }
+    expect(page).toMatch(/data-finding="open-neutral"><b>danger<\/b>/);
   });
 
   it("holds every row, every finding, every reason and every source", () => {
@@ -83,8 +94,12 @@ describe("report.html", () => {
     const { ruleSet, sources, tool } = assessment;
     for (const hash of [ruleSet.sha256, ...ruleSet.inherits.map((f) => f.sha256), ...sources.map((f) => f.sha256)])
       expect(page).toContain(hash);
-    expect(page).toMatch(/Nominal frequency<\/td><td>50 Hz<\/td><td><b>assumed<\/b>/);
-    expect(page).toMatch(/Battery<\/td><td><b>not used<\/b><\/td><td>no word for a quantity/);
+    expect(page).toMatch(
+      /Nominal frequency<\/td><td data-title="Value">50 Hz<\/td><td data-title="Origin"><b>assumed<\/b>/,
+    );
+    expect(page).toMatch(
+      /Battery<\/td><td data-title="Taken for"><b>not used<\/b><\/td><td data-title="Reason">no word for a quantity/,
+    );
     expect(page).toContain(`Made by ${tool.name} ${tool.version}.`);
   });
 
@@ -99,6 +114,28 @@ describe("report.html", () => {
         ?.filter((row) => row.includes('class="unconfirmed"')) ?? [];
     expect(marked).toHaveLength(unconfirmed.length);
     expect(page).toContain("no public document at hand confirms this limit");
+  });
+
+  it("says in the table of sources what the limit is and how it is known, and under the requirements where it comes from", async () => {
+    const sources = textOf((await pageOf()).page, "rule-set");
+    expect(sources).toContain("207.0 to 253.0 V for 95 % of the week");
+    expect(sources).toContain("read in a public document");
+    expect(sources).toContain("not confirmed");
+    expect(textOf(page, "requirements")).toContain(
+      "Clause numbers are from memory; the standard's own text was not read: limits come from public documents that quote it (see Limits and their sources).".replace(
+        "'",
+        "&#39;",
+      ),
+    );
+  });
+
+  it("names the zone of its times, and the log file where no site is known", async () => {
+    expect(page).toContain("Recorded from Mon 2 Mar 2026 00:00 to Mon 9 Mar 2026 00:00. Times: Europe/Vienna.");
+    expect(textOf(page, "requirements")).toContain("to Mon 9 Mar 2026 00:00; times: Europe/Vienna.");
+    const { site, ...setup } = assessment.setup;
+    expect(page).toContain(`<p class="place">${site?.value}, main distribution board</p>`);
+    const [file] = await htmlReport.render({ ...assessment, setup }, measurements, NO_VEGA);
+    expect(String(file?.content)).toContain('<p class="place">main distribution board; Log file: feeder.csv</p>');
   });
 
   it("has each chart as a static picture, its title and note, before any script runs", () => {
@@ -140,5 +177,20 @@ it("a recording with nothing to judge still gives a page that says so", async ()
   const { assessment: a, measurements: m } = await sampleReport();
   const empty = { ...a, verdict: "not-assessed" as const, weeks: [], summary: [] };
   const [file] = await htmlReport.render(empty, { ...m, series: [] }, NO_VEGA);
-  expect(String(file?.content)).toContain("nothing could be judged");
+  const text = String(file?.content);
+  expect(text).toContain("nothing could be judged");
+  for (const id of ["requirements", "charts"]) expect(text).not.toMatch(new RegExp(`(id="|href="#)${id}"`));
+});
+
+it("a year is no week, and seven days at any start say that they list only what is worse", async () => {
+  const { assessment: a, measurements: m } = await sampleReport({ days: 8 });
+  const [week] = a.weeks;
+  if (week === undefined) throw new RangeError("a week expected");
+  const year = { ...week, kind: "year" as const, complete: true, end: "2027-03-01T23:00:00Z" };
+  const sliding = { ...week, kind: "worst-sliding" as const };
+  const [file] = await htmlReport.render({ ...a, weeks: [week, sliding, year] }, m, NO_VEGA);
+  const text = textOf(String(file?.content), "weeks");
+  expect(text).toMatch(/^ Weeks and years /);
+  expect(text).toContain("The 365 days from Mon 2 Mar 2026 00:00 to Tue 2 Mar 2027 00:00: does not conform");
+  expect(text).toContain("worst seven days at any start (only what is worse than in every week above)");
 });

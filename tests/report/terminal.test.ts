@@ -43,7 +43,8 @@ it("puts a danger first, with the cautions", async () => {
     ],
   });
   const text = flat(terminalText(assessment));
-  expect(text).toMatch(/^Danger: L1 rose while L2 fell\. Keep away from live parts/);
+  expect(text).toMatch(/^Danger: Unless this has been put right since the recording: keep away from live parts/);
+  expect(text.indexOf("What was measured: L1 rose while L2 fell.")).toBeGreaterThan(text.indexOf("Local codes"));
   expect(text).toContain("licensed electrician");
 });
 
@@ -54,4 +55,51 @@ it("lets no control character out of a log's names", async () => {
   const reason = { ...first.reason, sentence: "column \u001b[31mred\u0007" };
   const text = terminalText({ ...assessment, notAssessed: [{ ...first, reason }, ...rest] });
   expect(text).toContain("column �[31mred�");
+});
+
+it("names the zone once, and the part of a recording that was asked for", async () => {
+  const { assessment } = await sampleReport();
+  expect(terminalText(assessment)).toContain(
+    "Recorded from Mon 2 Mar 2026 00:00 to Mon 9 Mar 2026 00:00. Times: Europe/Vienna.",
+  );
+  const cropped = { start: "2024-02-01T00:00:00Z", end: "2026-03-20T00:00:00Z" };
+  const zone = { value: "UTC", origin: "assumed" as const };
+  const part = {
+    ...assessment,
+    setup: { ...assessment.setup, zone },
+    recording: { ...assessment.recording, zone: "UTC", cropped },
+  };
+  expect(flat(terminalText(part))).toContain(
+    "Only Sun 1 Mar 2026 23:00 to Sun 8 Mar 2026 23:00 of a recording from Thu 1 Feb 2024 00:00 to Fri 20 Mar 2026 00:00 was assessed, on request. Times: UTC (assumed; the log names no zone).",
+  );
+});
+
+it("gives the reason of undecided rows and the finding that blocks, in local time", async () => {
+  const blocking = {
+    id: "x",
+    severity: "blocks" as const,
+    sentence: "Nothing fits from 2026-03-02T12:00:00Z on.",
+    evidence: {},
+    quantities: ["plt" as const],
+    phases: [],
+  };
+  const { assessment } = await sampleReport({ days: 2, middayRise: 10, orders: 2 });
+  const { assessment: longer } = await sampleReport({ days: 14, gap: [400, 1008], findings: [blocking] });
+  const text = terminalText(longer);
+  for (const line of text.split("\n")) expect(line.length, line).toBeLessThanOrEqual(100);
+  expect(text).toContain("kept values from being judged: Nothing fits from Mon 2 Mar 2026 13:00 (Europe/Vienna) on.");
+  expect(flat(text)).toMatch(/undecided: [^:]*[Ff]licker[^:]*: see what kept values from being judged, above\./);
+  expect(flat(text)).toMatch(/undecided: Supply voltage[^:]*: \d+ of 1008 intervals are valid; .* either way\./);
+  expect(terminalText(assessment)).toMatch(/^The recording of 2 d cannot show/);
+  expect(terminalText(assessment)).not.toContain("undecided: ");
+});
+
+it("does not call a year a week", async () => {
+  const { assessment } = await sampleReport({ middayRise: 10, orders: 2 });
+  const [week] = assessment.weeks;
+  if (week === undefined) throw new RangeError("a week expected");
+  const year = { ...week, kind: "year" as const, end: "2027-03-01T23:00:00Z", complete: false };
+  expect(terminalText({ ...assessment, weeks: [week, year] })).toContain(
+    "the time from Mon 2 Mar 2026 00:00 to Mon 9 Mar 2026 00:00, less than 365 days: conforms",
+  );
 });

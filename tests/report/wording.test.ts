@@ -15,20 +15,112 @@ describe("the statement", () => {
     const row = rowOf(assessment, "supply-voltage", "L2");
     expect(row.outside).toBeGreaterThan(50);
     expect(statement(assessment).sentence).toBe(
-      `The supply voltage did not conform to EN 50160:2010, low voltage, in the week from Mon 2 Mar 2026 00:00 to Mon 9 Mar 2026 00:00: on phase L2, ${row.outside} of 1008 ten-minute values lay above 253.0 V; 50 may.`,
+      `The supply voltage did not conform to EN 50160:2010, low voltage, in the week from Mon 2 Mar 2026 00:00 to Mon 9 Mar 2026 00:00 (Europe/Vienna): on phase L2, ${row.outside} of 1008 ten-minute values lay above 253.0 V; 50 may.`,
     );
   });
 
   it("says what else was not met and what was not assessed", () => {
     const { further } = statement(assessment);
-    expect(further).toContain("3 of 6 requirements judged were not met.");
+    expect(further).toContain("3 of the 6 requirements judged were not met.");
     expect(further).toContain(`${assessment.notAssessed.length} requirements were not assessed; see below why.`);
   });
 
-  it("does not call what was not measured good", async () => {
+  it("names what was judged and what was not where anything binding but the frequency is missing", async () => {
     const good = await sampleReport({ middayRise: 10, orders: 4 });
     expect(good.assessment.verdict).toBe("conforms");
-    expect(statement(good.assessment).sentence).toMatch(/conformed to .*, in everything that was measured\.$/);
+    expect(statement(good.assessment).sentence).toBe(
+      "In what could be judged (supply voltage, flicker severity, voltage unbalance, harmonic voltages, total harmonic distortion) the supply conformed to EN 50160:2010, low voltage, in the week from Mon 2 Mar 2026 00:00 to Mon 9 Mar 2026 00:00 (Europe/Vienna); not judged: power frequency, part of the harmonic voltages, mains signalling.",
+    );
+    const { series } = good.measurements;
+    const noVoltage = { ...good.measurements, series: series.filter(({ quantity }) => quantity !== "voltage") };
+    const { assessment: blind } = await sampleReport({ measurements: noVoltage });
+    expect(statement(blind).sentence).toMatch(
+      /^In what could be judged \(flicker severity, .*; not judged: power frequency, supply voltage, /,
+    );
+  });
+
+  it("is short where only the frequency is missing", async () => {
+    const { assessment: a } = await sampleReport({ middayRise: 10 });
+    const [week] = a.weeks;
+    if (week === undefined) throw new RangeError("a week expected");
+    const requirements = week.requirements.map((row) => ({ ...row, verdict: "conforms" as const }));
+    const all = new Set([...requirements.map(({ id }) => id), "frequency"]);
+    const ruleSet = { ...a.ruleSet, requirements: a.ruleSet.requirements.filter(({ id }) => all.has(id)) };
+    const only = {
+      ...a,
+      verdict: "conforms" as const,
+      ruleSet,
+      weeks: [{ ...week, verdict: "conforms" as const, requirements }],
+      notAssessed: [{ requirement: "frequency", reason: { id: "x", sentence: "None.", values: {} } }],
+    };
+    expect(statement(only).sentence).toMatch(
+      /^The supply voltage conformed to .* \(Europe\/Vienna\); not judged: power frequency\.$/,
+    );
+  });
+
+  it("speaks of limits kept where the set is not a standard's own", async () => {
+    const { assessment: a } = await sampleReport({ rules: "netherlands-lv" });
+    expect(statement(a).sentence).toMatch(
+      /^The supply voltage did not keep the limits of “Netherlands, low voltage \(.*\)” in the week/,
+    );
+  });
+
+  it("counts as not robust only verdicts that missing intervals could change", async () => {
+    const unsound = {
+      id: "x",
+      severity: "blocks" as const,
+      sentence: "The transformer ratio is wrong.",
+      evidence: {},
+      quantities: ["voltage" as const],
+      phases: [],
+    };
+    const { assessment: blocked } = await sampleReport({ findings: [unsound] });
+    const said = statement(blocked).further.join(" ");
+    expect(said).not.toContain("robust");
+    expect(said).toContain("1 of the 6 requirements judged was not met and 2 could not be decided.");
+
+    const [week] = assessment.weeks;
+    if (week === undefined) throw new RangeError("a week expected");
+    const requirements = week.requirements.map((row) => (row.id === "flicker" ? { ...row, robust: false } : row));
+    expect(statement({ ...assessment, weeks: [{ ...week, requirements }] }).further).toContain(
+      "Missing intervals could change the verdict on one requirement (“robust: no”).",
+    );
+  });
+
+  it("speaks of one requirement in the singular", () => {
+    const [week] = assessment.weeks;
+    if (week === undefined) throw new RangeError("a week expected");
+    const of = (confirmed: boolean, verdict: "conforms" | "does-not-conform" | "undecided") => ({
+      ...assessment,
+      verdict,
+      weeks: [{ ...week, verdict, requirements: [{ ...rowOf(assessment, "flicker", "L1"), confirmed, verdict }] }],
+    });
+    expect(statement(of(true, "conforms")).further).toContain("The one requirement judged was met.");
+    expect(statement(of(false, "does-not-conform")).further).toEqual(
+      expect.arrayContaining([
+        "The one requirement judged was not met.",
+        "The one requirement judged rests, at least in part, on limits that no public document at hand confirms.",
+      ]),
+    );
+    expect(statement(of(true, "undecided")).further).toContain("The one requirement with values could not be decided.");
+  });
+
+  it("gives the reason of the supply voltage first where nothing could be judged", () => {
+    const reason = (sentence: string) => ({ id: "not-logged", sentence, values: {} });
+    const [week] = assessment.weeks;
+    if (week === undefined) throw new RangeError("a week expected");
+    const empty = {
+      ...assessment,
+      verdict: "not-assessed" as const,
+      weeks: [{ ...week, verdict: "not-assessed" as const, requirements: [] }],
+      notAssessed: [
+        { requirement: "frequency", reason: reason("The log holds no values of the power frequency.") },
+        { requirement: "supply-voltage", reason: reason("The log holds no values of the supply voltage.") },
+      ],
+    };
+    expect(statement(empty).sentence).toMatch(
+      /could not be judged by EN 50160:2010, low voltage: The log holds no values of the supply voltage\.$/,
+    );
   });
 
   it("says undecided with the reason", async () => {
@@ -39,7 +131,12 @@ describe("the statement", () => {
 
   it("counts the weeks where there are several", async () => {
     const { assessment: weeks } = await sampleReport({ days: 21 });
-    expect(statement(weeks).further.join(" ")).toContain("3 of 3 consecutive weeks did not conform");
+    expect(statement(weeks).further.join(" ")).toContain("Of 3 consecutive weeks 3 did not conform; see");
+    const verdicts = ["conforms", "undecided", "undecided"] as const;
+    const mixed = weeks.weeks.slice(0, 3).map((week, i) => ({ ...week, verdict: verdicts[i] ?? "undecided" }));
+    expect(statement({ ...weeks, weeks: mixed }).further.join(" ")).toContain(
+      "Of 3 consecutive weeks 1 conformed and 2 could not be decided; see",
+    );
     expect(decidingWeek(weeks)).toBe(weeks.weeks[0]);
   });
 
@@ -47,7 +144,7 @@ describe("the statement", () => {
     const { assessment: rest } = await sampleReport({ days: 7.25, middayRise: 10, orders: 4 });
     expect(rest.weeks.map(({ verdict }) => verdict)).toEqual(["conforms", "undecided"]);
     expect(rest.verdict).toBe("conforms");
-    expect(statement(rest).sentence).toMatch(/^The supply voltage conformed .* to Mon 9 Mar 2026 00:00/);
+    expect(statement(rest).sentence).toMatch(/the supply conformed .* to Mon 9 Mar 2026 00:00/);
     expect(statement(rest).further[0]).toBe("All 6 requirements judged were met.");
 
     const { assessment: two } = await sampleReport({ days: 14 });

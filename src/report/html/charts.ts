@@ -5,9 +5,11 @@ import { decimalsOf } from "../numbers.js";
 import { HEADINGS } from "../wording-page.js";
 import { Html, html, jsonScript, unbroken } from "./html.js";
 import type { LiveChart } from "./live/tools.js";
+import { SIDEWAYS } from "./table.js";
 
-/** Every chart as a static picture, with what its live view needs beside it. */
-export async function chartsSection(sections: readonly ChartSection[]): Promise<Html> {
+/** Every chart as a static picture, with what its live view needs beside it; nothing without any. */
+export async function chartsSection(sections: readonly ChartSection[]): Promise<Html | undefined> {
+  if (sections.length === 0) return undefined;
   const blocks: Html[] = [];
   for (const { id, heading, charts } of sections) {
     const figures: Html[] = [];
@@ -37,6 +39,7 @@ export async function figure(chart: Chart): Promise<Html> {
   return html`<figure class="chart ${kind}${chart.width === FULL_WIDTH && " full"}" id="chart-${chart.id}" data-width="${chart.width}" style="max-width:${chart.width}px">
 <figcaption>${unbroken(chart.title)}</figcaption>
 <div class="picture" role="group" aria-label="${chart.title}">${new Html(svg)}</div>
+${SIDEWAYS}
 <p class="note">${unbroken(chart.note)}</p>
 ${jsonScript(live)}</figure>
 `;

@@ -1,13 +1,17 @@
 import type { Assessment } from "../../rules/assessment.js";
+import { columnRuns } from "../columns.js";
 import { exact } from "../numbers.js";
-import { UNCONFIRMED_MARK } from "../wording.js";
+import { limitText, shareText } from "../wording.js";
 import {
   BINDING_NOTE,
+  CONFIRMED,
   COUNTING,
+  columnRunText,
   columnsSummary,
   HEADINGS,
   INTERVALS,
   LIVE_WORK_NOTE,
+  NO_LIMIT,
   NONE,
   ORIGINS,
   ordersSummary,
@@ -17,9 +21,8 @@ import {
   setupName,
   setupUnit,
   TABLE_WORDS as T,
-  YES_NO,
 } from "../wording-page.js";
-import { type Html, html } from "./html.js";
+import { type Html, html, unbroken } from "./html.js";
 import { plainTable } from "./table.js";
 
 /** What lets the other side check the verdict: findings, recording, setup, limits with sources, counting, hashes. */
@@ -30,15 +33,20 @@ ${ruleSet(assessment)}
 ${files(assessment)}`;
 }
 
-const ORDER = ["blocks", "note", "none"];
+const ORDER = ["danger", "blocks", "note", "none"];
+
+/** A danger is called one, whatever it does to the verdict. */
+function severityOf({ danger, severity }: Assessment["recording"]["findings"][number]): string {
+  return danger === undefined ? severity : "danger";
+}
 
 function findings({ recording }: Assessment): Html {
-  const list = [...recording.findings].sort((a, b) => ORDER.indexOf(a.severity) - ORDER.indexOf(b.severity));
+  const list = [...recording.findings].sort((a, b) => ORDER.indexOf(severityOf(a)) - ORDER.indexOf(severityOf(b)));
   return html`<section id="findings"><h2>${HEADINGS.findings}</h2>
 ${
   list.length === 0
     ? html`<p>${NONE.findings}</p>`
-    : html`<ul>${list.map(({ id, severity, sentence }) => html`<li data-finding="${id}"><b>${SEVERITIES[severity]}</b>: ${sentence}</li>\n`)}</ul>
+    : html`<ul>${list.map((finding) => html`<li data-finding="${finding.id}"><b>${SEVERITIES[severityOf(finding)]}</b>: ${finding.sentence}</li>\n`)}</ul>
 <p class="note">${LIVE_WORK_NOTE}</p>`
 }</section>`;
 }
@@ -63,7 +71,9 @@ ${
 }
 ${unused.length > 0 && html`<h3>${HEADINGS.unusedColumns}</h3>${plainTable(titles, unused.map(line))}`}
 <h3>${HEADINGS.columns}</h3>
-<details><summary>${columnsSummary(r.columns.length - unused.length, r.columns.length)}</summary>
+<p class="paper">${columnsSummary(r.columns.length - unused.length, r.columns.length)}:</p>
+<ul class="paper">${columnRuns(r.columns).map((run) => html`<li>${several && `${run.file}, `}${columnRunText(run)}</li>\n`)}</ul>
+<details class="screen"><summary>${columnsSummary(r.columns.length - unused.length, r.columns.length)}</summary>
 ${plainTable(titles, r.columns.map(line))}</details></section>`;
 }
 
@@ -78,10 +88,20 @@ function setup({ setup: entries }: Assessment): Html {
 ${plainTable([T.item, T.value, T.origin, T.reason], rows)}<p class="note">${RELATES_NOTE}</p></section>`;
 }
 
-function ruleSet({ ruleSet: set }: Assessment): Html {
-  const confirmed = (yes: boolean) => (yes ? YES_NO.true : html`<b class="unconfirmed">${UNCONFIRMED_MARK}</b>`);
+/** The limit of a requirement as judged; its number stands in the rows that were judged by it. */
+function limitOf(requirement: Assessment["ruleSet"]["requirements"][number], weeks: Assessment["weeks"]): string {
+  if (requirement.table !== undefined) return NO_LIMIT.events;
+  if (requirement.orders !== undefined) return NO_LIMIT.orders;
+  const rows = weeks.flatMap(({ requirements }) => requirements).filter(({ id }) => id === requirement.id);
+  const limits = new Set(rows.map((row) => `${limitText(row)} for ${shareText(row)}`));
+  return limits.size === 0 ? NO_LIMIT.other : [...limits].join("; ");
+}
+
+function ruleSet({ ruleSet: set, weeks }: Assessment): Html {
+  const confirmed = (yes: boolean) => (yes ? CONFIRMED.true : html`<b class="unconfirmed">${CONFIRMED.false}</b>`);
   const rows = set.requirements.map((requirement) => [
     html`${requirement.title}${!requirement.binding && html`<br><small>${BINDING_NOTE}</small>`}${requirement.note !== undefined && html`<br><small>${requirement.note}</small>`}`,
+    unbroken(limitOf(requirement, weeks)),
     requirement.clause,
     requirement.source,
     confirmed(requirement.confirmed),
@@ -104,7 +124,7 @@ ${plainTable(
   return html`<section id="rule-set"><h2>${HEADINGS.ruleSet}</h2>
 <p>${set.title} (${set.id}): ${set.standard}, ${set.edition}.</p>
 <ul>${set.notes.map((note) => html`<li>${note}</li>\n`)}</ul>
-${plainTable([T.requirement, T.clause, T.source, T.confirmed], rows)}${orders}
+${plainTable([T.requirement, T.limit, T.clause, T.source, T.confirmed], rows)}${orders}
 ${plainTable(
   [T.file, T.sha256],
   hashes.map(({ id, sha256 }) => [id, html`<code>${sha256}</code>`]),

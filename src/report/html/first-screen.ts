@@ -1,15 +1,18 @@
 import type { Assessment, Week } from "../../rules/assessment.js";
 import { instantOf, type LocalClock, localTime } from "../local-time.js";
-import { byRequirement, consecutiveWeeks, decidingWeek, requirementTitle } from "../rows.js";
+import { byRequirement, decidingWeek, requirementTitle } from "../rows.js";
 import { capital, verdictWord, weekEnd, weekText } from "../wording.js";
 import {
   DANGER_WORDS,
+  filesText,
   HEADINGS,
   NONE,
+  ONLY_WORSE_NOTE,
   recordedText,
   WEEK_COLUMNS,
   WEEK_KINDS,
   WORST_SLIDING_NOTE,
+  zoneText,
 } from "../wording-page.js";
 import { statement } from "../wording-statement.js";
 import { type Html, html, unbroken } from "./html.js";
@@ -22,13 +25,12 @@ const W = WEEK_COLUMNS;
 export function firstScreen(assessment: Assessment, clock: LocalClock): Html {
   const { sentence, further } = statement(assessment);
   const week = decidingWeek(assessment);
-  const { recording, setup, verdict } = assessment;
+  const { setup, sources, verdict } = assessment;
   const place = [setup.site?.value, setup.measuringPoint?.value].filter((text) => text !== undefined).join(", ");
-  const time = (iso: string) => localTime(clock, instantOf(iso));
   return html`<header>
 <p class="kind">${HEADINGS.page}</p>
-${place !== "" && html`<p class="place">${place}</p>`}
-<p class="note">${recordedText(time(recording.start), time(recording.end), recording.zone)}</p>
+<p class="place">${setup.site === undefined ? [place, filesText(sources.map(({ name }) => name))].filter((text) => text !== "").join("; ") : place}</p>
+<p class="note">${recordedText(assessment)}</p>
 </header>
 ${dangers(assessment)}
 <section id="statement" class="statement ${verdict}">
@@ -37,50 +39,57 @@ ${dangers(assessment)}
 ${further.length > 0 && html`<p>${further.join(" ")}</p>`}
 </section>
 ${
-  week !== undefined &&
+  hasRequirements(week) &&
   html`<section id="requirements"><h2>${HEADINGS.requirements}</h2>
-<p class="note">${capital(weekText(assessment, week))}.</p>
+<p class="note">${capital(weekText(assessment, week))}; ${zoneText(assessment)}. ${week.kind === "worst-sliding" && ONLY_WORSE_NOTE}</p>
 ${requirementsTable(assessment, week, clock)}</section>`
 }
 ${weeksSection(assessment, clock)}
 ${notAssessed(assessment)}`;
 }
 
+/** Whether there is a table of requirements to show. */
+export function hasRequirements(week: Week | undefined): week is Week {
+  return week !== undefined && week.requirements.length > 0;
+}
+
 function dangers({ recording }: Assessment): Html | undefined {
   const found = recording.findings.filter(({ danger }) => danger !== undefined);
   if (found.length === 0) return undefined;
   return html`<section class="danger" role="alert"><h2>${DANGER_WORDS.title}</h2>
-${found.map(({ sentence }) => html`<p>${sentence}</p>\n`)}
-<ul>${DANGER_WORDS.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>`;
+${DANGER_WORDS.cautions.map((caution) => html`<p><b>${caution}</b></p>\n`)}
+<p>${DANGER_WORDS.measured}</p><ul>${found.map(({ sentence }) => html`<li>${sentence}</li>\n`)}</ul></section>`;
 }
 
-/** Several weeks in one table, then each of the other weeks with its own requirements. */
+/** Several weeks, and years, in one table, then each of the others with its own requirements. */
 function weeksSection(assessment: Assessment, clock: LocalClock): Html | undefined {
-  const sliding = assessment.weeks.filter(({ kind }) => kind === "worst-sliding");
-  const weeks = [...consecutiveWeeks(assessment), ...sliding];
+  const { weeks } = assessment;
   if (weeks.length < 2) return undefined;
+  const isAny = (kind: Week["kind"]) => weeks.some((week) => week.kind === kind);
   const shown = decidingWeek(assessment);
   const line = (week: Week) => html`<tr>${cell(W.from, localTime(clock, instantOf(week.start)))}
 ${cell(W.to, localTime(clock, instantOf(weekEnd(assessment.recording, week))))}${cell(W.kind, kindText(week))}
 ${cell(W.coverage, unbroken(coverageText(week.coverage)))}${cell(W.verdict, badge(week.verdict))}
 ${cell(W.failed, failedText(assessment, week))}</tr>
 `;
-  return html`<section id="weeks"><h2>${HEADINGS.weeks}</h2>
+  return html`<section id="weeks"><h2>${isAny("year") ? HEADINGS.weeksAndYears : HEADINGS.weeks}</h2>
 <table class="cards">${head(Object.values(W))}<tbody>
 ${weeks.map(line)}</tbody></table>
-${sliding.length > 0 && html`<p class="note">${WORST_SLIDING_NOTE}</p>`}
+${isAny("worst-sliding") && html`<p class="note">${WORST_SLIDING_NOTE}</p>`}
 ${weeks
   .filter((week) => week !== shown)
   .map(
     (
       week,
     ) => html`<details class="week"><summary>${capital(weekText(assessment, week))}: ${verdictWord(week.verdict)}</summary>
+${week.kind === "worst-sliding" && html`<p class="note">${ONLY_WORSE_NOTE}</p>`}
 ${requirementsTable(assessment, week, clock)}</details>`,
   )}</section>`;
 }
 
 function kindText({ kind, complete }: Week): string {
   if (kind === "worst-sliding") return WEEK_KINDS[kind];
+  if (kind === "year") return complete ? WEEK_KINDS.year : WEEK_KINDS["part-of-year"];
   return complete ? WEEK_KINDS.consecutive : WEEK_KINDS.rest;
 }
 

@@ -1,6 +1,6 @@
 import { chartSections } from "../charts/index.js";
 import { eventRecords } from "../events.js";
-import { localClock } from "../local-time.js";
+import { inLocalTime, localClock } from "../local-time.js";
 import type { Renderer } from "../renderer.js";
 import { decidingWeek } from "../rows.js";
 import { verdictWord } from "../wording.js";
@@ -8,7 +8,7 @@ import { HEADINGS } from "../wording-page.js";
 import { chartsSection } from "./charts.js";
 import { eventsSection } from "./events.js";
 import { evidence } from "./evidence.js";
-import { firstScreen } from "./first-screen.js";
+import { firstScreen, hasRequirements } from "./first-screen.js";
 import { page } from "./page.js";
 import { printedRows } from "./requirements.js";
 import { summarySection } from "./summary.js";
@@ -16,7 +16,8 @@ import { summarySection } from "./summary.js";
 export const htmlReport: Renderer = {
   id: "html",
   title: "report.html: statement, tables, charts and evidence in one page that opens offline",
-  render: async (assessment, measurements, assets) => {
+  render: async (result, measurements, assets) => {
+    const assessment = inLocalTime(result);
     const clock = localClock(assessment.recording);
     const week = decidingWeek(assessment);
     const site = assessment.setup.site?.value;
@@ -24,11 +25,12 @@ export const htmlReport: Renderer = {
     const content = await page({
       title,
       first: firstScreen(assessment, clock),
+      hasRequirements: hasRequirements(week),
       charts: await chartsSection(chartSections(assessment, measurements)),
       events: await eventsSection(assessment, clock, eventRecords(measurements), measurements.eventsSought),
       summary: summarySection(assessment),
       evidence: evidence(assessment),
-      printed: week === undefined ? undefined : printedRows(assessment, week, clock),
+      printed: hasRequirements(week) ? printedRows(assessment, week, clock) : undefined,
       vega: await assets.vega(),
     });
     return [{ path: "report.html", content }];

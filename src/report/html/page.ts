@@ -11,10 +11,11 @@ import { STYLE } from "./style.js";
 export interface PageParts {
   readonly title: string;
   readonly first: Html;
+  readonly hasRequirements: boolean;
   /** Where the recording could show events. */
   readonly events: Html | undefined;
   readonly summary: Html | undefined;
-  readonly charts: Html;
+  readonly charts: Html | undefined;
   readonly evidence: Html;
   /** For paper only. */
   readonly printed: Html | undefined;
@@ -42,6 +43,7 @@ const LINKS = [
 export async function page({
   title,
   first,
+  hasRequirements,
   events,
   summary,
   charts,
@@ -51,7 +53,13 @@ export async function page({
 }: PageParts): Promise<string> {
   const script = inlineScript(`${vega}\n${startScript()}`);
   const policy = `default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-${await sha256Base64(script)}' 'unsafe-eval'; base-uri 'none'; form-action 'none'`;
-  const shown: Readonly<Record<string, Html | undefined>> = { events, summary };
+  const shown: Readonly<Record<string, Html | boolean | undefined>> = {
+    requirements: hasRequirements,
+    events,
+    summary,
+    charts,
+  };
+  const links = LINKS.filter(([id]) => !(id in shown) || (shown[id] ?? false) !== false);
   return html`<!DOCTYPE html>
 <html lang="en">
 <head>
@@ -64,7 +72,7 @@ export async function page({
 <body>
 <main>
 ${first}
-<nav aria-label="${HEADINGS.contents}">${LINKS.filter(([id]) => shown[id] !== undefined || !(id in shown)).map(([id, text]) => html`<a href="#${id}">${text}</a> `)}</nav>
+<nav aria-label="${HEADINGS.contents}">${links.map(([id, text]) => html`<a href="#${id}">${text}</a> `)}</nav>
 ${events}${summary}
 ${charts}
 ${evidence}

@@ -22,11 +22,12 @@ import {
   DETAIL_COLUMNS,
   detailsSummary,
   HEADINGS,
+  originNote,
   REQUIREMENT_COLUMNS,
   ROBUST_NOTE,
 } from "../wording-page.js";
 import { type Html, html, unbroken } from "./html.js";
-import { badge, cell, head } from "./table.js";
+import { badge, cell, head, SIDEWAYS } from "./table.js";
 
 const R = REQUIREMENT_COLUMNS;
 const D = DETAIL_COLUMNS;
@@ -37,7 +38,7 @@ export function requirementsTable(assessment: Assessment, week: Week, clock: Loc
   const unconfirmed = groups.some(({ rows }) => rows.some(({ confirmed }) => !confirmed));
   return html`<table class="cards requirements">${head(Object.values(R))}<tbody>
 ${groups.map((group) => requirementLines(group, clock))}</tbody></table>
-<p class="note">${ROBUST_NOTE} ${unconfirmed && UNCONFIRMED_NOTE}</p>`;
+<p class="note">${ROBUST_NOTE} ${unconfirmed && UNCONFIRMED_NOTE} ${originNote(assessment.ruleSet)}</p>`;
 }
 
 function requirementLines({ id, title, worst, rows }: RequirementRows, clock: LocalClock): Html {
@@ -51,7 +52,7 @@ ${cell(R.worst, unbroken(worstText(worst)))}${cell(R.when, worstTimeText(worst, 
 ${cell(R.verdict, badge(worst.verdict))}${cell(R.robust, robustText(worst))}
 </tr>
 <tr class="more"><td colspan="9"><details><summary>${detailsSummary(rows.length)}</summary>
-<div class="wide">${detailTable(rows, clock)}</div></details></td></tr>
+${SIDEWAYS}<div class="wide">${detailTable(rows, clock)}</div></details></td></tr>
 `;
 }
 

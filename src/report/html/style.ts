@@ -31,7 +31,9 @@ tbody th small { font-weight: 400; }
 .requirements > tbody > tr.more > td { padding-top: .1rem; }
 .wide { overflow-x: auto; margin: .6rem 0; }
 .wide table { min-width: 34rem; }
-.wide table.few { min-width: 0; width: auto; }
+.plain { margin: .6rem 0; }
+.plain table.few { width: auto; }
+.sideways { display: none; }
 .few th, .few td { padding-right: 2.5rem; }
 .wide table.details { min-width: 62rem; font-size: .8rem; }
 code { font-size: .82rem; overflow-wrap: anywhere; }
@@ -62,6 +64,14 @@ figure.time .picture { touch-action: pan-y pinch-zoom; cursor: crosshair; }
   table.cards > tbody > tr > td[data-title] { display: flex; gap: .6rem; padding: .1rem 0; }
   table.cards > tbody > tr > td[data-title]::before { content: attr(data-title); flex: 0 0 8.2rem; color: var(--soft); }
   table.cards > tbody > tr.more > td { padding-bottom: .6rem; margin-bottom: .4rem; }
+  table.cards > tbody > tr > td:empty { display: none; }
+  table.cards:not(.requirements, .events) > tbody > tr { padding: .5rem 0; border-bottom: 1.5px solid var(--ink); }
+  table.cards:not(.requirements, .events) > tbody > tr > td { border-bottom: 0; }
+  table.cards > tbody > tr.more { border-bottom: 1.5px solid var(--ink); }
+  .sideways { display: block; }
+  .live figure:not(.marks) .sideways { display: none; }
+  .picture, .wide { box-shadow: inset -.6rem 0 .5rem -.5rem var(--soft); }
+  .live figure:not(.marks) .picture, figure.event .picture { box-shadow: none; }
   .controls span { display: none; }
 }
 .finding { font-size: 1.05rem; font-weight: 600; }
@@ -86,13 +96,16 @@ figure.event .picture svg { width: 100%; height: auto; }
   h1 { font-size: 14pt; }
   h2, h3, figcaption { break-after: avoid; }
   table { font-size: 8pt; }
-  nav, .controls, .tip, tr.more:not(.on-paper) { display: none !important; }
+  nav, .controls, .tip, .sideways, .screen, tr.more:not(.on-paper) { display: none !important; }
   .paper { display: inline; }
+  p.paper, ul.paper { display: block; }
+  ul.paper { columns: 2; font-size: 8pt; }
   .requirements > tbody > tr.requirement > * { border-bottom: 1px solid var(--line); padding-bottom: .35rem; }
   .wide { overflow: visible; }
   .wide table { min-width: 0; font-size: 7pt; }
-  .wide th, .wide td { padding: .15rem .5rem .15rem 0; }
-  .wide small { font-size: inherit; }
+  .plain table { font-size: 7pt; }
+  :is(.wide, .plain) :is(th, td) { padding: .15rem .5rem .15rem 0; }
+  :is(.wide, .plain) small { font-size: inherit; }
   details:not(.week)::details-content { content-visibility: visible; block-size: auto; }
   .printed { display: block; page: rows; }
   .printed table { font-size: 7pt; }

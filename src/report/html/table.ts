@@ -1,5 +1,6 @@
 import type { Verdict } from "../../rules/assessment.js";
 import { verdictWord } from "../wording.js";
+import { SIDEWAYS_NOTE } from "../wording-page.js";
 import { type Content, type Html, html } from "./html.js";
 
 export function head(titles: readonly string[]): Html {
@@ -11,11 +12,15 @@ export function cell(title: string, content: Content): Html {
   return html`<td data-title="${title}">${content}</td>`;
 }
 
-/** A table of texts; it scrolls in a box of its own where the page is too narrow. */
+/** A table of texts; on a narrow screen each row of a table of more than two columns becomes a card. */
 export function plainTable(titles: readonly string[], rows: readonly (readonly Content[])[]): Html {
-  return html`<div class="wide"><table${titles.length < 3 && html` class="few"`}>${head(titles)}<tbody>
-${rows.map((row) => html`<tr>${row.map((content) => html`<td>${content}</td>`)}</tr>\n`)}</tbody></table></div>`;
+  const line = (row: readonly Content[]) => html`<tr>${row.map((content, i) => cell(titles[i] ?? "", content))}</tr>\n`;
+  return html`<div class="plain"><table class="${titles.length < 3 ? "few" : "cards"}">${head(titles)}<tbody>
+${rows.map(line)}</tbody></table></div>`;
 }
+
+/** Shown where what follows, or comes before, is wider than a narrow screen. */
+export const SIDEWAYS: Html = html`<p class="note sideways">${SIDEWAYS_NOTE}</p>`;
 
 /** The verdict in words; frame and filling differ as well, for black and white. */
 export function badge(verdict: Verdict): Html {

@@ -1,0 +1,32 @@
+import { expect, it } from "vitest";
+import { columnRuns } from "../../src/report/columns.js";
+import { columnRunText } from "../../src/report/wording-page.js";
+
+const column = (position: number, takenFor?: string, file = "a.csv") => ({
+  file,
+  position,
+  header: "",
+  reason: "",
+  ...(takenFor !== undefined && { takenFor }),
+});
+
+it("columns that differ in their order only become one line; others stay as they are", () => {
+  const columns = [
+    column(1, "voltage L1, mean, V"),
+    column(2, "voltage L2, mean, V"),
+    ...[2, 3, 4, 5].map((order) => column(order + 1, `harmonic-voltage L1 order ${order}, mean, %`)),
+    column(7, "harmonic-voltage L1 order 6, mean, V"),
+    column(8),
+    column(9, "harmonic-voltage L2 order 3, mean, %"),
+    column(12, "harmonic-voltage L2 order 7, mean, %"),
+    column(1, "harmonic-voltage L2 order 9, mean, %", "b.csv"),
+  ];
+  expect(columnRuns(columns).map(columnRunText)).toEqual([
+    "voltage L1, mean, V: column 1",
+    "voltage L2, mean, V: column 2",
+    "harmonic-voltage L1, orders 2 to 5, mean, %: columns 3 to 6",
+    "harmonic-voltage L1, order 6, mean, V: column 7",
+    "harmonic-voltage L2, orders 3, 7, mean, %: columns 9, 12",
+    "harmonic-voltage L2, order 9, mean, %: column 1",
+  ]);
+});
