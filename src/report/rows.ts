@@ -74,6 +74,13 @@ export function decidingWeek(assessment: Assessment): Week | undefined {
   );
 }
 
+/** The deciding week where it holds every requirement; in place of seven days at any start, or a year, the worst consecutive week. */
+export function fullWeek(assessment: Assessment): Week | undefined {
+  const week = decidingWeek(assessment);
+  if (week === undefined || week.kind === "consecutive") return week;
+  return [...consecutiveWeeks(assessment)].sort((a, b) => RANK[b.verdict] - RANK[a.verdict])[0] ?? week;
+}
+
 /** The first requirement of the week that has the verdict of the site, and its worst row. */
 export function decidingRow(assessment: Assessment, week: Week): RequirementRows | undefined {
   return byRequirement(assessment, week).find(({ worst }) => worst.binding && worst.verdict === assessment.verdict);

@@ -45,6 +45,11 @@ function hoursText(subject: Subject, phase: SubjectPhase): string {
   return hours === undefined ? "" : `, mostly between ${hours[0]} h and ${hours[1]} h`;
 }
 
+/** " of the whole recording" where a count could be taken for that of the week in the tables. */
+function ofWhole({ isLonger }: Subject): string {
+  return isLonger ? " of the whole recording" : "";
+}
+
 /** The finding of a profile: where it was outside, how often and when; or how far it stayed inside. */
 export function profileTitle(subject: Subject): string {
   const [row] = subject.limits;
@@ -52,7 +57,7 @@ export function profileTitle(subject: Subject): string {
   if (row === undefined) return `${subjectHeading(subject)}: ${rangeText(subject)}`;
   const worst = worstPhase(subject);
   if (outsideOf(worst) === 0)
-    return `${subjectHeading(subject)}: every value lay within the limit (${limitText(row)}); found ${rangeText(subject)}`;
+    return `${subjectHeading(subject)}: every value${ofWhole(subject)} lay within the limit (${limitText(row)}); found ${rangeText(subject)}`;
   const who =
     worst.phase === "system"
       ? `The ${name}`
@@ -60,7 +65,7 @@ export function profileTitle(subject: Subject): string {
   const others = subject.phases.filter((phase) => phase !== worst && outsideOf(phase) > 0);
   const also =
     others.length === 0 ? "" : `; ${others.map((p) => `${phaseName(p.phase)} in ${outsideOf(p)}`).join(", ")}`;
-  return `${who} was ${beyond(worst, row)} in ${outsideOf(worst)} of ${worst.counted.length} intervals${hoursText(subject, worst)}${also}`;
+  return `${who} was ${beyond(worst, row)} in ${outsideOf(worst)} of ${worst.counted.length} intervals${ofWhole(subject)}${hoursText(subject, worst)}${also}`;
 }
 
 /** "10 min"; of intervals counted in cycles both: "10/12 cycles (0.2 s)". */
@@ -151,11 +156,12 @@ export function shareTitle(subject: Subject): string {
   if (row === undefined) return "How often which value occurred";
   const found = worst.counted.length === 0 ? 0 : (100 * outsideOf(worst)) / worst.counted.length;
   const allowed = allowedPercent(row.share);
-  if (found === 0) return `No interval lay outside the limit (${limitText(row)})`;
+  if (found === 0) return `No interval${ofWhole(subject)} lay outside the limit (${limitText(row)})`;
   const share = formatAgainstLimits(found, { max: allowed }, 1);
   const relation = found > allowed ? "more than" : "not more than";
-  const may = allowed === 0 ? "none may" : `${relation} the ${exact(allowed, 0)} % allowed`;
-  return `On ${name}, ${share} % of the intervals lay ${beyond(worst, row)}; ${may}`;
+  const all = subject.isLonger ? `of a ${row.period} ${exact(allowed, 0)} % may` : undefined;
+  const may = allowed === 0 ? "none may" : (all ?? `${relation} the ${exact(allowed, 0)} % allowed`);
+  return `On ${name}, ${share} % of the intervals${ofWhole(subject)} lay ${beyond(worst, row)}; ${may}`;
 }
 
 export function shareNote(subject: Subject): string {
@@ -164,31 +170,51 @@ export function shareNote(subject: Subject): string {
     row === undefined
       ? ""
       : "The curves must not cross the black bars: too many values would lie beyond the limit. Values too high and too low count together.";
-  return [countText(subject), how, limitsNote(subject)].filter((part) => part !== "").join(" ");
+  const whole = subject.isLonger && row !== undefined ? `Judged is each ${row.period} by itself.` : "";
+  return [countText(subject), how, whole, limitsNote(subject)].filter((part) => part !== "").join(" ");
 }
 
-export function barLabel(side: "min" | "max", value: number, row: Row): string {
+/** Beside the bar of one side; where there are two, both share what may lie outside, and one label says so. */
+export function barLabel(side: "min" | "max", row: Row): string {
+  const { min, max } = row.limit;
   const share = exact(allowedPercent(row.share), 0);
-  const word = side === "max" ? "above" : "below";
-  return `${share === "0" ? "none" : `at most ${share} %`}\n${word} ${withUnit(limitNumber(value, row.unit), row.unit)}`;
+  if (min !== undefined && max !== undefined) {
+    if (side === "min") return "";
+    return `${share === "0" ? "none outside" : `together at most\n${share} % outside`}\n${limitText(row)}`;
+  }
+  const limit = withUnit(limitNumber((side === "max" ? max : min) as number, row.unit), row.unit);
+  return `${share === "0" ? "none" : `at most ${share} %`}\n${side === "max" ? "above" : "below"} ${limit}`;
 }
 
-export const HOUR_AXIS = "hour of the day (local time)";
+/** "hour of the day (Europe/Vienna)". */
+export function hourAxis({ clock }: Subject): string {
+  return `hour of the day (${clock.id})`;
+}
+
+function cellHours({ interval }: Subject): number {
+  return Math.max(1, interval / HOUR);
+}
 
 export function mapTitle(subject: Subject): string {
   const worst = worstPhase(subject);
   const name = worst.phase === "system" ? "the supply" : phaseName(worst.phase);
+  const cell = cellHours(subject) === 1 ? "hour" : `${cellHours(subject)} hours`;
   if (outsideOf(worst) === 0)
     return subject.quantity === "frequency"
-      ? "Largest deviation of each hour: none outside the limit"
-      : `Highest value of each hour on ${name}: none outside the limit`;
+      ? `Largest deviation of each ${cell}${ofWhole(subject)}: none outside the limit`
+      : `Highest value of each ${cell}${ofWhole(subject)} on ${name}: none outside the limit`;
   const hours = busiestHours(outsideByHour(subject, worst));
   const when = hours === undefined ? "spread over the day" : `mostly between ${hours[0]} h and ${hours[1]} h`;
-  return `Intervals outside the limit on ${name}: ${when}`;
+  return `Intervals${ofWhole(subject)} outside the limit on ${name}: ${when}`;
 }
 
-export function mapNote(subject: Subject, whatIsPrinted: string): string {
-  return `Each cell is one hour of one day on ${phaseName(worstPhase(subject).phase)} (${subject.clock.id}); the number is ${whatIsPrinted}. Empty cells: no valid data. ${limitsNote(subject)}`;
+export function mapNote(subject: Subject, whatIsPrinted: string, byWeekday: boolean): string {
+  const { clock, start, end } = subject;
+  const hours = cellHours(subject);
+  const cell = `${hours === 1 ? "one hour" : `${hours} hours`} of one day${byWeekday ? " of the week" : ""}`;
+  const isChanged = clock.changes.some(({ at }) => at >= start && at < end);
+  const empty = isChanged ? "no valid data, or no such hour (clock change)" : "no valid data";
+  return `Each cell is ${cell} on ${phaseName(worstPhase(subject).phase)} (${clock.id}); the number is ${whatIsPrinted}. Empty cells: ${empty}. ${limitsNote(subject)}`;
 }
 
 export function printedInMap(subject: Subject, exceedances: boolean): string {

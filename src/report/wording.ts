@@ -143,7 +143,7 @@ export function rowSentence(row: Row, summary: Assessment["summary"]): string {
 export function weekText({ recording }: Assessment, week: Week, zone = ""): string {
   const clock = localClock(recording);
   const time = (iso: string) => localTime(clock, instantOf(iso));
-  const span = `from ${time(week.start)} to ${time(weekEnd(recording, week))}${zone}`;
+  const span = `from ${time(week.start)} to ${time(week.complete ? week.end : weekEnd(recording, week))}${zone}`;
   if (week.kind === "worst-sliding") return `the seven days ${span}`;
   const length = week.kind === "year" ? "365 days" : "week";
   if (week.complete) return `the ${length} ${span}`;

@@ -5,6 +5,8 @@ import { compileChart, drawChart } from "../../src/report/charts/draw.js";
 import { chartSections } from "../../src/report/charts/index.js";
 import { profileData } from "../../src/report/charts/profile-data.js";
 import { busiestHours, outsideOf, subjectsOf } from "../../src/report/charts/subject.js";
+import { barLabel } from "../../src/report/wording-charts.js";
+import type { Row } from "../../src/rules/assessment.js";
 import { type Report, sampleReport } from "./support.js";
 
 const sample = await sampleReport();
@@ -154,4 +156,63 @@ it("the harmonics show the counted requirement's value beside each order's limit
   expect(levels.find(({ order, phase }) => order === 5 && phase === "L1")?.value).toBe(row?.percentile.high);
   expect(rowsOf(data.limits as never).find(({ order }) => order === 5)).toEqual({ order: 5, limit: 6 });
   expect(title).toBe("Harmonic order 5 above the limit on L1");
+});
+
+it("counts of a recording longer than the week of the tables say that they are of the whole recording", async () => {
+  const longer = chartsOf(await sampleReport({ days: 7.25 }));
+  for (const id of [
+    "voltage-profile",
+    "voltage-hours",
+    "voltage-shares",
+    "thd-voltage-profile",
+    "thd-voltage-shares",
+  ]) {
+    expect(chart(id, longer).title, id).toContain("of the whole recording");
+    expect(chart(id).title, id).not.toContain("whole recording");
+  }
+  expect(chart("voltage-shares", longer).title).toMatch(/lay above 253\.0 V; of a week 5 % may$/);
+});
+
+describe("what may lie outside", () => {
+  const label = (id: string) => rowsOf(chart(id).data.bars as never).map((row) => row.label);
+
+  it("stands once where both sides share it", () => {
+    expect(label("voltage-shares")).toEqual(["", "together at most\n5 % outside\n207.0 to 253.0 V"]);
+    expect(label("thd-voltage-shares")).toEqual(["at most 5 %\nabove 8 %"]);
+  });
+
+  it("is none for a limit that always holds", () => {
+    const row = sample.assessment.weeks[0]?.requirements.find(({ id }) => id === "supply-voltage-always");
+    expect(barLabel("max", row as Row)).toBe("none outside\n195.5 to 253.0 V");
+  });
+});
+
+describe("the day × hour map", () => {
+  it("names the zone, and says how many hours a cell has", () => {
+    const axes = (id: string) => JSON.stringify(chart(id).spec);
+    expect(axes("voltage-hours")).toContain("hour of the day (Europe/Vienna)");
+    expect(chart("voltage-hours").note).toMatch(
+      /^Each cell is one hour of one day on L2 .* Empty cells: no valid data\. /,
+    );
+    expect(chart("plt-hours").note).toMatch(/^Each cell is 2 hours of one day on /);
+  });
+
+  it("says that the change of the clock leaves an hour out, and that weeks share rows", async () => {
+    const spring = chartsOf(await sampleReport({ days: 40, orders: 2 }));
+    expect(chart("voltage-hours", spring).note).toContain("no valid data, or no such hour (clock change).");
+    expect(chart("voltage-hours", spring).note).toMatch(/^Each cell is one hour of one day of the week on /);
+  });
+});
+
+it("seven days at any start, which list only what is worse, take no limit from the charts", () => {
+  const { assessment, measurements } = sample;
+  const [week] = assessment.weeks;
+  if (week === undefined) throw new RangeError("a week expected");
+  const requirements = week.requirements.filter(({ id }) => id === "flicker");
+  const weeks = [
+    { ...week, verdict: "conforms" as const },
+    { ...week, kind: "worst-sliding" as const, requirements },
+  ];
+  const ids = chartsOf({ assessment: { ...assessment, weeks }, measurements }).map(({ id }) => id);
+  expect(ids.sort()).toEqual(charts.map(({ id }) => id).sort());
 });

@@ -1,7 +1,7 @@
 import { DAY, HOUR } from "../../recording/time.js";
 import { localParts } from "../local-time.js";
 import { fixed } from "../numbers.js";
-import { HOUR_AXIS, mapNote, mapTitle, printedInMap } from "../wording-charts.js";
+import { hourAxis, mapNote, mapTitle, printedInMap } from "../wording-charts.js";
 import type { Chart } from "./chart.js";
 import { INK } from "./style.js";
 import { outsideOf, type Subject, worstPhase } from "./subject.js";
@@ -24,7 +24,7 @@ export function dayHourMap(subject: Subject, nominalFrequency: number): Chart {
   const x = {
     field: "hour",
     type: "ordinal",
-    title: HOUR_AXIS,
+    title: hourAxis(subject),
     scale: { domain: Array.from({ length: Math.ceil(24 / hours) }, (_, k) => k * hours), paddingInner: 0.04 },
     axis: { labelAngle: 0, ticks: false, domain: false },
   };
@@ -38,7 +38,7 @@ export function dayHourMap(subject: Subject, nominalFrequency: number): Chart {
   return {
     id: `${subject.id}-hours`,
     title: mapTitle(subject),
-    note: mapNote(subject, printedInMap(subject, exceedances)),
+    note: mapNote(subject, printedInMap(subject, exceedances), sharesDays(subject)),
     kind: "marks",
     width: CELL_WIDTH * 24 + 80,
     unit: subject.unit,
@@ -87,6 +87,11 @@ export function dayHourMap(subject: Subject, nominalFrequency: number): Chart {
   };
 }
 
+/** Whether the rows are days of the week, not single days. */
+function sharesDays({ start, end }: Subject): boolean {
+  return (end - start) / DAY > MOST_DAYS;
+}
+
 interface Cell {
   readonly day: string;
   readonly hour: number;
@@ -97,7 +102,7 @@ function collect(subject: Subject, exceedances: boolean, nominalFrequency: numbe
   const { series, counted, above, below } = worstPhase(subject);
   const { clock } = subject;
   const isOut = new Set([...above, ...below]);
-  const byWeekday = (subject.end - subject.start) / DAY > MOST_DAYS;
+  const byWeekday = sharesDays(subject);
   const hours = Math.max(1, subject.interval / HOUR);
   const cells = new Map<string, Cell>();
   for (const i of counted) {

@@ -1,7 +1,7 @@
 import type { Phase } from "../../recording/quantity.js";
 import type { Assessment, Row } from "../../rules/assessment.js";
 import { formatAgainstLimits } from "../numbers.js";
-import { decidingWeek } from "../rows.js";
+import { fullWeek } from "../rows.js";
 import { weekText } from "../wording.js";
 import { HARMONIC_WORDS, harmonicsNote, harmonicsTitle } from "../wording-charts.js";
 import type { Chart } from "./chart.js";
@@ -11,7 +11,7 @@ const HEIGHT = 230;
 
 /** By order and phase: the value that the required share of intervals does not exceed, beside the order's limit. */
 export function harmonicsByOrder(assessment: Assessment, rows: readonly Row[]): Chart {
-  const week = decidingWeek(assessment);
+  const week = fullWeek(assessment);
   const when = week === undefined ? "" : weekText(assessment, week);
   const drawn = rows.filter(({ percentile }) => percentile.high !== undefined);
   const phases = [...new Set(drawn.map(({ phase }) => phase))];

@@ -141,7 +141,7 @@ function bars({ limits }: Subject): Columns {
     to: sides.map((side) => (side === "max" ? 100 - allowed : 100)),
     side: sides,
     // In the corners that the curves do not reach: low on the right, high on the left.
-    labelAt: sides.map((side) => (side === "max" ? 13 : 98)),
-    label: row === undefined ? [] : sides.map((side) => barLabel(side, row.limit[side] as number, row)),
+    labelAt: sides.map((side) => (side === "max" ? (sides.length === 2 ? 20 : 13) : 98)),
+    label: row === undefined ? [] : sides.map((side) => barLabel(side, row)),
   };
 }

@@ -9,8 +9,8 @@ import {
 } from "../../recording/quantity.js";
 import { type Duration, HOUR, type Instant, SECOND } from "../../recording/time.js";
 import type { Assessment, Row } from "../../rules/assessment.js";
-import { type LocalClock, localClock } from "../local-time.js";
-import { byRequirement, decidingWeek } from "../rows.js";
+import { instantOf, type LocalClock, localClock } from "../local-time.js";
+import { byRequirement, decidingWeek, fullWeek } from "../rows.js";
 
 /** What the charts of one quantity draw: its series per phase, the limits on it, and the values that lie outside. */
 export interface Subject {
@@ -29,6 +29,8 @@ export interface Subject {
   readonly clock: LocalClock;
   readonly start: Instant;
   readonly end: Instant;
+  /** Whether the recording is longer than the period that the tables count. */
+  readonly isLonger: boolean;
 }
 
 export interface SubjectPhase {
@@ -79,6 +81,9 @@ const FEWEST = 12;
  */
 export function subjectsOf(assessment: Assessment, measurements: Measurements): Subject[] {
   const clock = localClock(assessment.recording);
+  const week = decidingWeek(assessment);
+  const length = week === undefined ? 0 : instantOf(week.end) - instantOf(week.start);
+  const isLonger = week !== undefined && measurements.end - measurements.start > length;
   return DRAWN.flatMap((quantity) => {
     const limits = limitsOn(quantity, assessment);
     const judged = judgedSeries(quantity, limits, assessment, measurements);
@@ -102,6 +107,7 @@ export function subjectsOf(assessment: Assessment, measurements: Measurements): 
       clock,
       start: measurements.start,
       end: measurements.end,
+      isLonger,
     };
   });
 }
@@ -147,7 +153,7 @@ function countValid(series: IntervalSeries): number {
 
 /** The worst row of each requirement on a quantity: failed ones first, and of the harmonics one order only, of signalling one carrier. */
 function limitsOn(quantity: Quantity, assessment: Assessment): Row[] {
-  const week = decidingWeek(assessment);
+  const week = fullWeek(assessment);
   if (week === undefined) return [];
   const rows = byRequirement(assessment, week)
     .map(({ worst }) => worst)
@@ -222,7 +228,7 @@ export function busiestHours(hours: readonly number[]): readonly [number, number
 
 /** Worst row of every phase and order of the harmonic requirement in the deciding week. */
 export function harmonicRows(assessment: Assessment): Row[] {
-  const week = decidingWeek(assessment);
+  const week = fullWeek(assessment);
   return (week?.requirements ?? []).filter(
     ({ quantity, order }) => quantity === "harmonic-voltage" && order !== undefined,
   );
