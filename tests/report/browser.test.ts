@@ -182,6 +182,11 @@ describeInBrowser("report.html in a browser", (browser) => {
     expect(width).toBeLessThanOrEqual(390);
     const verdict = await page.locator("tr.requirement .verdict").first().boundingBox();
     expect((verdict?.x ?? 999) + (verdict?.width ?? 0)).toBeLessThanOrEqual(390);
+    const confirmed = await page.locator('#rule-set td[data-title="Confirmed"]').first().boundingBox();
+    expect((confirmed?.x ?? 999) + (confirmed?.width ?? 0)).toBeLessThanOrEqual(390);
+    const hint = (figure: string) => page.locator(`${figure} .sideways`).isVisible();
+    expect(await hint("#chart-voltage-hours")).toBe(true);
+    if (javaScriptEnabled) expect(await hint(PROFILE)).toBe(false);
     if (javaScriptEnabled) {
       const picture = await page.locator(`${PROFILE} .picture svg`).boundingBox();
       expect((picture?.x ?? 999) + (picture?.width ?? 0)).toBeLessThanOrEqual(390);

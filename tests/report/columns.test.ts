@@ -18,7 +18,11 @@ it("columns that differ in their order only become one line; others stay as they
     column(7, "harmonic-voltage L1 order 6, mean, V"),
     column(8),
     column(9, "harmonic-voltage L2 order 3, mean, %"),
-    column(12, "harmonic-voltage L2 order 7, mean, %"),
+    ...[2, 3, 4].flatMap((order) => [
+      column(10 + 2 * order, `harmonic-voltage L3 order ${order}, mean, %`),
+      column(11 + 2 * order, `harmonic-current L3 order ${order}, mean, %`),
+    ]),
+    column(30, "harmonic-voltage L2 order 7, mean, %"),
     column(1, "harmonic-voltage L2 order 9, mean, %", "b.csv"),
   ];
   expect(columnRuns(columns).map(columnRunText)).toEqual([
@@ -26,7 +30,9 @@ it("columns that differ in their order only become one line; others stay as they
     "voltage L2, mean, V: column 2",
     "harmonic-voltage L1, orders 2 to 5, mean, %: columns 3 to 6",
     "harmonic-voltage L1, order 6, mean, V: column 7",
-    "harmonic-voltage L2, orders 3, 7, mean, %: columns 9, 12",
+    "harmonic-voltage L2, orders 3, 7, mean, %: columns 9, 30",
+    "harmonic-voltage L3, orders 2 to 4, mean, %: columns 14 to 18 in steps of 2",
+    "harmonic-current L3, orders 2 to 4, mean, %: columns 15 to 19 in steps of 2",
     "harmonic-voltage L2, order 9, mean, %: column 1",
   ]);
 });

@@ -194,3 +194,13 @@ it("a year is no week, and seven days at any start say that they list only what 
   expect(text).toContain("The 365 days from Mon 2 Mar 2026 00:00 to Tue 2 Mar 2027 00:00: does not conform");
   expect(text).toContain("worst seven days at any start (only what is worse than in every week above)");
 });
+
+it("on paper gives a reason that rows share once, with their places, and columns by quantity", async () => {
+  const sentence = "All leads were off.";
+  const blocking = { id: "x", severity: "blocks", sentence, evidence: {}, quantities: ["plt"], phases: [] } as const;
+  const { page: text } = await pageOf({ findings: [blocking] });
+  const printed = text.split('<section class="printed">')[1] ?? "";
+  expect(printed.split(sentence)).toHaveLength(2);
+  expect(printed).toContain(`L1; L2; L3: ${sentence}`);
+  expect(text).toMatch(/<ul class="paper"><li>voltage L1, mean, V: column 2<\/li>/);
+});

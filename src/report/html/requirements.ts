@@ -60,7 +60,20 @@ ${SIDEWAYS}<div class="wide">${detailTable(rows, clock)}</div></details></td></t
 export function printedRows(assessment: Assessment, week: Week, clock: LocalClock): Html {
   return html`<section class="printed"><h2>${HEADINGS.everyRow}</h2>
 <p class="note">${capital(weekText(assessment, week))}.</p>
-${byRequirement(assessment, week).map(({ title, rows }) => html`<h3>${title}</h3>${detailTable(rows, clock)}\n`)}</section>`;
+${byRequirement(assessment, week).map(({ title, rows }) => html`<h3>${title}</h3>${detailTable(rows.map(withoutReason), clock)}${reasons(rows)}\n`)}</section>`;
+}
+
+function withoutReason({ reason: _, ...row }: Row): Row {
+  return row;
+}
+
+/** Each reason once, with the places it holds for: many rows share a long one. */
+function reasons(rows: readonly Row[]): Html[] {
+  const places = new Map<string, string[]>();
+  for (const row of rows)
+    if (row.reason !== undefined)
+      places.set(row.reason.sentence, [...(places.get(row.reason.sentence) ?? []), placeText(row)]);
+  return [...places].map(([sentence, where]) => html`<p class="note">${where.join("; ")}: ${sentence}</p>`);
 }
 
 function detailTable(rows: readonly Row[], clock: LocalClock): Html {

@@ -61,8 +61,8 @@ figure.time .picture { touch-action: pan-y pinch-zoom; cursor: crosshair; }
   h1 { font-size: 1.2rem; }
   table.cards, table.cards > tbody, table.cards > tbody > tr, table.cards > tbody > tr > th, table.cards > tbody > tr > td { display: block; width: 100%; }
   table.cards > thead { position: absolute; clip-path: inset(50%); height: 1px; width: 1px; overflow: hidden; }
-  table.cards > tbody > tr > td[data-title] { display: flex; gap: .6rem; padding: .1rem 0; }
-  table.cards > tbody > tr > td[data-title]::before { content: attr(data-title); flex: 0 0 8.2rem; color: var(--soft); }
+  table.cards > tbody > tr > td[data-title] { position: relative; padding: .1rem 0 .1rem 8.8rem; min-height: 1.5em; }
+  table.cards > tbody > tr > td[data-title]::before { content: attr(data-title); position: absolute; left: 0; width: 8.2rem; color: var(--soft); }
   table.cards > tbody > tr.more > td { padding-bottom: .6rem; margin-bottom: .4rem; }
   table.cards > tbody > tr > td:empty { display: none; }
   table.cards:not(.requirements, .events) > tbody > tr { padding: .5rem 0; border-bottom: 1.5px solid var(--ink); }
