@@ -1,5 +1,5 @@
 import { isValid } from "../recording/measurements.js";
-import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase } from "../recording/quantity.js";
+import { supplyPhases } from "../recording/quantity.js";
 import { isoUtc, MINUTE } from "../recording/time.js";
 import type { Check } from "./check.js";
 
@@ -16,12 +16,7 @@ export const interruptedIntervals: Check = {
   title: "Ten-minute intervals in which all voltages lie below 5 % of the declared voltage",
   source: "EN 50160:2010, 4.2.2 and the definition of an interruption, from memory",
   run({ measurements, setup }) {
-    const phases: readonly Phase[] =
-      setup.connection.value === "delta"
-        ? PHASE_TO_PHASE
-        : setup.connection.value === "star"
-          ? PHASE_TO_NEUTRAL
-          : ["L1"];
+    const phases = supplyPhases(setup.connection.value);
     const voltages = measurements.series.filter(
       (s) => s.quantity === "voltage" && s.interval === 10 * MINUTE && phases.includes(s.phase),
     );

@@ -1,5 +1,6 @@
 import type { Inspection, SeriesSummary } from "../inspect.js";
 import type { ColumnReading } from "../recording/recording.js";
+import { printable } from "../report/terminal.js";
 
 /** The inspection for a terminal. */
 export function inspectionText(i: Inspection): string {
@@ -23,11 +24,6 @@ export function inspectionText(i: Inspection): string {
     .map(([title, lines]) => `${title}\n${lines.map((l) => `  ${l}`).join("\n")}\n`)
     .join("\n");
   return printable(text);
-}
-
-/** Names out of a log may carry escape sequences; they must not reach the terminal. */
-function printable(text: string): string {
-  return text.replace(/[^\P{Cc}\n]/gu, "�");
 }
 
 function timeLines({ start, end, weeks, timeBase: t }: Inspection): string[] {

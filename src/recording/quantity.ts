@@ -5,6 +5,12 @@ export type Phase = "L1" | "L2" | "L3" | "N" | "L12" | "L23" | "L31" | "system";
 export const PHASE_TO_NEUTRAL = ["L1", "L2", "L3"] as const satisfies readonly Phase[];
 export const PHASE_TO_PHASE = ["L12", "L23", "L31"] as const satisfies readonly Phase[];
 
+/** The phases whose voltages are judged for a connection (EN 50160: between phase and neutral, or between phases). */
+export function supplyPhases(connection: "star" | "delta" | "single"): readonly Phase[] {
+  if (connection === "single") return ["L1"];
+  return connection === "star" ? PHASE_TO_NEUTRAL : PHASE_TO_PHASE;
+}
+
 /** V, A, W, var, VA, Wh, Hz, % (of the fundamental or of the positive sequence), 1 (no unit). */
 export type Unit = "V" | "A" | "W" | "var" | "VA" | "Wh" | "Hz" | "%" | "1";
 

@@ -2,6 +2,7 @@ import { UsageError } from "../errors.js";
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase } from "./quantity.js";
 import type { Ledger, Recording } from "./recording.js";
 import type { GivenSetup, MeasurementSettings, Setup, Stated } from "./setup.js";
+import { USUAL_MEASUREMENT } from "./usual-measurement.js";
 
 /** What the chosen limit set says about the supply it is for. */
 export interface SupplyFacts {
@@ -84,9 +85,11 @@ function instrumentText(instrument: NonNullable<GivenSetup["instrument"]>): stri
 
 /** All thresholds and methods in words, the usual ones included. */
 function describeMeasurement(given: MeasurementSettings = {}): Stated<string> {
-  const { dip = 90, swell = 110, interruption = 5, hysteresis = 2, reference = "declared" } = given;
-  const { rapidVoltageChange = 3, transient = 20, inrushA, lamp = 230, harmonics = "subgroups" } = given;
-  const { smoothedHarmonics = false, signallingFrequencies = [] } = given;
+  const { dip, swell, interruption, hysteresis, reference, rapidVoltageChange, transient, lamp, harmonics } = {
+    ...USUAL_MEASUREMENT,
+    ...given,
+  };
+  const { inrushA, smoothedHarmonics = false, signallingFrequencies = [] } = given;
   const parts = [
     `dips below ${dip} %, swells above ${swell} %, interruptions below ${interruption} %, hysteresis ${hysteresis} %, reference ${reference} voltage`,
     `rapid voltage changes from ${rapidVoltageChange} %`,

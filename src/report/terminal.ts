@@ -46,7 +46,7 @@ export function terminalText(result: Assessment): string {
 }
 
 /** Names out of a log may carry escape sequences; they must not reach the terminal. */
-function printable(text: string): string {
+export function printable(text: string): string {
   return text.replace(/[^\P{Cc}\n]/gu, "�");
 }
 

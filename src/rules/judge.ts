@@ -1,6 +1,6 @@
 import type { Finding } from "../recording/finding.js";
 import { type IntervalSeries, isValid, type Measurements } from "../recording/measurements.js";
-import { keyText } from "../recording/quantity.js";
+import { keyText, supplyPhases } from "../recording/quantity.js";
 import type { ColumnReading, Recording } from "../recording/recording.js";
 import type { Setup } from "../recording/setup.js";
 import { isoUtc, MINUTE } from "../recording/time.js";
@@ -8,7 +8,7 @@ import { type Assessment, RESULT_SCHEMA_VERSION } from "./assessment.js";
 import { listEvents } from "./event-table.js";
 import type { RuleSet } from "./rule-set.js";
 import { summarise } from "./summary.js";
-import { planTests, supplyPhases } from "./tests.js";
+import { planTests } from "./tests.js";
 import { judgeWeeks, siteVerdict } from "./weeks.js";
 
 export interface JudgeInput {

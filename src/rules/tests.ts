@@ -1,6 +1,6 @@
 import { ratio, times, toNumber } from "../decimal.js";
 import type { IntervalSeries, Measurements } from "../recording/measurements.js";
-import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase, QUANTITIES } from "../recording/quantity.js";
+import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase, QUANTITIES, supplyPhases } from "../recording/quantity.js";
 import type { Setup } from "../recording/setup.js";
 import { type Duration, HOUR, MINUTE, SECOND } from "../recording/time.js";
 import type { Reason } from "./assessment.js";
@@ -44,12 +44,6 @@ export function wantedIntervals({
   return requirements
     .filter((r) => r.interval !== "half-cycle")
     .map((r) => ({ quantity: r.quantity, interval: requirementInterval(r) }));
-}
-
-/** The phases whose voltages are judged for a connection (EN 50160: between phase and neutral, or between phases). */
-export function supplyPhases(connection: "star" | "delta" | "single"): readonly Phase[] {
-  if (connection === "single") return ["L1"];
-  return connection === "star" ? PHASE_TO_NEUTRAL : PHASE_TO_PHASE;
 }
 
 /**

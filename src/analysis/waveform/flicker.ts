@@ -1,6 +1,7 @@
 import { type IntervalSeries, isValid, type Unavailable } from "../../recording/measurements.js";
 import type { Phase } from "../../recording/quantity.js";
 import { type Instant, isoUtc, MINUTE, SECOND } from "../../recording/time.js";
+import { USUAL_MEASUREMENT } from "../../recording/usual-measurement.js";
 import { instantOfSample, sampleOfInstant, type WaveformBlock } from "../../recording/waveform.js";
 import { pltFromPst } from "../flicker.js";
 import { Flickermeter, SETTLING_S } from "./flickermeter.js";
@@ -42,7 +43,7 @@ class FlickerState implements PhenomenonState {
 
   constructor(private readonly setup: ChainSetup) {
     const { channels, samplesPerSecond, nominalFrequency, options } = setup;
-    const lamp = options.lamp ?? 230;
+    const lamp = options.lamp ?? USUAL_MEASUREMENT.lamp;
     this.lamp = lamp;
     this.meters = channels.flatMap(({ quantity, phase }, channel) =>
       quantity === "current" || phase === "N"

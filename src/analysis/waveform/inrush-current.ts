@@ -1,3 +1,4 @@
+import { USUAL_MEASUREMENT } from "../../recording/usual-measurement.js";
 import type { ChainSetup, HalfCycle, Phenomenon, PhenomenonResult, PhenomenonState } from "./phenomenon.js";
 import { phaseCurrents } from "./voltage-events-channels.js";
 import { ExcursionDetector } from "./voltage-events-detector.js";
@@ -23,7 +24,7 @@ export function inrushCurrent(settings: InrushCurrentSettings = {}): Phenomenon 
     id: "inrush-current",
     clause: "IEC 61000-4-30, informative annex",
     start: (setup) => {
-      const { thresholdA, hysteresis = 2 } = settings;
+      const { thresholdA, hysteresis = USUAL_MEASUREMENT.hysteresis } = settings;
       return thresholdA === undefined ? { finish: () => ({}) } : new InrushCurrentState(setup, thresholdA, hysteresis);
     },
   };

@@ -1,5 +1,6 @@
 import type { CutOff, VoltageEvent } from "../../recording/measurements.js";
 import { SECOND } from "../../recording/time.js";
+import { USUAL_MEASUREMENT } from "../../recording/usual-measurement.js";
 import { instantOfSample, type WaveformChannel } from "../../recording/waveform.js";
 import {
   type ChainSetup,
@@ -114,7 +115,7 @@ class RapidVoltageChangeState implements PhenomenonState {
 
   constructor(
     private readonly setup: ChainSetup,
-    { threshold = 3, hysteresis = 50 }: RapidVoltageChangeSettings,
+    { threshold = USUAL_MEASUREMENT.rapidVoltageChange, hysteresis = 50 }: RapidVoltageChangeSettings,
   ) {
     this.group = supplyVoltages(setup);
     this.count = 2 * setup.nominalFrequency;

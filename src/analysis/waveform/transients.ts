@@ -1,4 +1,5 @@
 import type { VoltageEvent } from "../../recording/measurements.js";
+import { USUAL_MEASUREMENT } from "../../recording/usual-measurement.js";
 import { instantOfSample, type WaveformChannel } from "../../recording/waveform.js";
 import {
   type ChainSetup,
@@ -43,7 +44,7 @@ export function transients(settings: TransientSettings = {}): Phenomenon {
   return {
     id: "transients",
     clause: "IEC 61000-4-30, informative annex (no method is laid down)",
-    start: (setup) => new TransientState(setup, settings.threshold ?? 20),
+    start: (setup) => new TransientState(setup, settings.threshold ?? USUAL_MEASUREMENT.transient),
   };
 }
 

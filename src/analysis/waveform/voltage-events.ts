@@ -1,4 +1,5 @@
 import type { CutOff } from "../../recording/measurements.js";
+import { USUAL_MEASUREMENT } from "../../recording/usual-measurement.js";
 import {
   type BasicWindow,
   type ChainSetup,
@@ -76,7 +77,7 @@ class VoltageEventsState implements PhenomenonState {
     const size = halvesBefore(setup.nominalFrequency) + 2 * FORESIGHT + 4;
     this.context = { setup, group, recent: new RecentHalfCycles(group.indices, "oneCycle", size) };
     this.references = group.channels.map((c) => declaredVoltageOf(setup, c));
-    const { interruption = 5, hysteresis = 2 } = settings;
+    const { interruption, hysteresis } = { ...USUAL_MEASUREMENT, ...settings };
     const interruptionThresholds = new Thresholds(this.references, -1, interruption, hysteresis);
     this.dipThresholds = this.thresholds("dip");
     this.swellThresholds = this.thresholds("swell");
@@ -122,7 +123,7 @@ class VoltageEventsState implements PhenomenonState {
   }
 
   private thresholds(kind: "dip" | "swell"): Thresholds {
-    const { dip = 90, swell = 110, hysteresis = 2 } = this.settings;
+    const { dip, swell, hysteresis } = { ...USUAL_MEASUREMENT, ...this.settings };
     return kind === "dip"
       ? new Thresholds(this.references, -1, dip, hysteresis)
       : new Thresholds(this.references, 1, swell, hysteresis);
