@@ -27,28 +27,6 @@ export function classify(event: VoltageEvent, { event: kind, rows, columns }: Ev
   return row && column && { row: row.id, column: column.id };
 }
 
-export interface TableCounts {
-  /** Every cell of the table, row by row. */
-  readonly cells: readonly (Cell & { readonly count: number })[];
-  /** Events of the table's kind that belong to no cell. */
-  readonly outside: number;
-}
-
-/** Counts the events in each cell. A polyphase event is one; events that follow one another closely stay apart. */
-export function countCells(events: readonly VoltageEvent[], table: EventTable): TableCounts {
-  const counts = new Map<string, number>();
-  const key = ({ row, column }: Cell) => JSON.stringify([row, column]);
-  let outside = 0;
-  for (const event of events) {
-    if (event.kind !== table.event) continue;
-    const cell = classify(event, table);
-    if (cell === undefined) outside++;
-    else counts.set(key(cell), (counts.get(key(cell)) ?? 0) + 1);
-  }
-  const cells = table.rows.flatMap(({ id: row }) => table.columns.map(({ id: column }) => ({ row, column })));
-  return { cells: cells.map((cell) => ({ ...cell, count: counts.get(key(cell)) ?? 0 })), outside };
-}
-
 /** EN 50160: a short interruption lasts up to 3 min, a long one more (quoted second-hand in a revenue-meter manual). */
 const SHORT_INTERRUPTION_S = 180;
 

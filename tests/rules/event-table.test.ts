@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { readBundledRule } from "../../src/cli/files.js";
 import type { VoltageEvent } from "../../src/recording/measurements.js";
 import { assessmentSchema } from "../../src/rules/assessment.js";
-import { classify, countCells, type EventTable, interruptionLength, listEvents } from "../../src/rules/event-table.js";
+import { classify, type EventTable, interruptionLength, listEvents } from "../../src/rules/event-table.js";
 import { loadRuleSet } from "../../src/rules/load-rule-set.js";
 import { START } from "../support/series.js";
 
@@ -95,32 +95,6 @@ describe("the cell of an event", () => {
     expect(classify(event("dip", 50, 0.1, { complete: false }), table("dip"))).toBeUndefined();
     const { percent: _percent, ...unknown } = event("dip", 50, 0.1);
     expect(classify(unknown, table("dip"))).toBeUndefined();
-  });
-});
-
-describe("counts per cell", () => {
-  it("hold every cell, and apart from them the events of that kind that belong to none", () => {
-    const events = [
-      event("dip", 85, 0.1),
-      event("dip", 85, 0.2),
-      event("dip", 3, 30),
-      event("dip", 50, 90),
-      event("dip", 50, 1, { complete: false }),
-      event("swell", 130, 0.1),
-    ];
-    const { cells, outside } = countCells(events, table("dip"));
-    expect(cells).toHaveLength(25);
-    expect(cells.slice(0, 6).map((c) => c.row + c.column)).toEqual(["A1", "A2", "A3", "A4", "A5", "B1"]);
-    expect(cells.filter((c) => c.count > 0)).toEqual([
-      { row: "A", column: "1", count: 2 },
-      { row: "X", column: "5", count: 1 },
-    ]);
-    expect(outside).toBe(2);
-    expect(countCells(events, table("swell")).cells.find((c) => c.count > 0)).toEqual({
-      row: "S",
-      column: "1",
-      count: 1,
-    });
   });
 });
 
