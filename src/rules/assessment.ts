@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { QUANTITIES } from "../recording/quantity.js";
+import { count, phase, quantity, reason, time, verdictSchema } from "./result-parts.js";
 
 /**
  * results.json, schema version 1: the one result document, and the type of it. Times are ISO 8601 UTC with Z, numbers
@@ -7,20 +7,6 @@ import { QUANTITIES } from "../recording/quantity.js";
  */
 
 export const RESULT_SCHEMA_VERSION = 1;
-
-const quantity = z.enum(Object.keys(QUANTITIES) as [keyof typeof QUANTITIES, ...(keyof typeof QUANTITIES)[]]);
-const phase = z.enum(["L1", "L2", "L3", "N", "L12", "L23", "L31", "system"]);
-const time = z.iso.datetime();
-const count = z.int().nonnegative();
-
-export const verdictSchema = z.enum(["conforms", "does-not-conform", "undecided", "not-assessed", "for-information"]);
-
-/** Why a verdict is what it is; `values` let another language rebuild the sentence. */
-const reason = z.strictObject({
-  id: z.string(),
-  sentence: z.string(),
-  values: z.record(z.string(), z.union([z.number(), z.string()])),
-});
 
 const counts = z.strictObject({ n: count, outside: count });
 

@@ -1,0 +1,21 @@
+import { z } from "zod";
+import { QUANTITIES } from "../recording/quantity.js";
+import type { Text } from "../sentence.js";
+
+/** What several parts of the schema of results.json are made from. */
+
+export const quantity = z.enum(Object.keys(QUANTITIES) as [keyof typeof QUANTITIES, ...(keyof typeof QUANTITIES)[]]);
+export const phase = z.enum(["L1", "L2", "L3", "N", "L12", "L23", "L31", "system"]);
+export const time = z.iso.datetime();
+export const count = z.int().nonnegative();
+/** In results.json an English string; before it is written it keeps its template and values for other languages. */
+export const text = z.string() as unknown as z.ZodType<Text>;
+
+export const verdictSchema = z.enum(["conforms", "does-not-conform", "undecided", "not-assessed", "for-information"]);
+
+/** Why a verdict is what it is; `values` hold the numbers of the sentence. */
+export const reason = z.strictObject({
+  id: z.string(),
+  sentence: z.string(),
+  values: z.record(z.string(), z.union([z.number(), z.string()])),
+});
