@@ -101,7 +101,7 @@ export async function inspect(
     assessable: [...new Set(plan?.tests.map((t) => t.requirement.title))],
     notAssessable: (plan?.notAssessed ?? []).map(({ requirement, reason }) => ({
       requirement: ruleSet.requirements.find((r) => r.id === requirement)?.title ?? requirement,
-      reason: reason.sentence,
+      reason: String(reason.sentence),
     })),
   };
 }

@@ -1,3 +1,5 @@
+import { type Sentence, say } from "../sentence.js";
+
 /** The quantities a log can carry: one table, used by every stage. */
 
 export type Phase = "L1" | "L2" | "L3" | "N" | "L12" | "L23" | "L31" | "system";
@@ -23,48 +25,63 @@ export type AggregationRule = "rms" | "mean" | "none";
 export interface QuantityInfo {
   readonly symbol: string;
   /** Plain name as the standards use it, lower case, for sentences and axis titles. */
-  readonly name: string;
+  readonly name: Sentence;
   readonly unit: Unit;
   readonly aggregation: AggregationRule;
 }
 
 /** What a logger may have written. */
 export const LOGGED_QUANTITIES = {
-  voltage: { symbol: "U", name: "supply voltage", unit: "V", aggregation: "rms" },
-  current: { symbol: "I", name: "current", unit: "A", aggregation: "rms" },
-  frequency: { symbol: "f", name: "power frequency", unit: "Hz", aggregation: "mean" },
-  "thd-voltage": { symbol: "THD-U", name: "total harmonic distortion of the voltage", unit: "%", aggregation: "rms" },
-  "thd-current": { symbol: "THD-I", name: "total harmonic distortion of the current", unit: "%", aggregation: "rms" },
-  "harmonic-voltage": { symbol: "Uh", name: "harmonic voltage", unit: "%", aggregation: "rms" },
-  "harmonic-current": { symbol: "Ih", name: "harmonic current", unit: "A", aggregation: "rms" },
-  "interharmonic-voltage": { symbol: "Uih", name: "interharmonic voltage", unit: "%", aggregation: "rms" },
-  "mains-signalling": { symbol: "Us", name: "mains signalling voltage", unit: "%", aggregation: "none" },
-  pst: { symbol: "Pst", name: "short-term flicker severity", unit: "1", aggregation: "none" },
-  plt: { symbol: "Plt", name: "long-term flicker severity", unit: "1", aggregation: "none" },
-  "negative-sequence-unbalance": { symbol: "u2", name: "voltage unbalance", unit: "%", aggregation: "rms" },
-  "zero-sequence-unbalance": { symbol: "u0", name: "zero-sequence unbalance", unit: "%", aggregation: "rms" },
-  "active-power": { symbol: "P", name: "active power", unit: "W", aggregation: "mean" },
-  "reactive-power": { symbol: "Q", name: "reactive power", unit: "var", aggregation: "mean" },
-  "apparent-power": { symbol: "S", name: "apparent power", unit: "VA", aggregation: "mean" },
-  "power-factor": { symbol: "PF", name: "power factor", unit: "1", aggregation: "none" },
+  voltage: { symbol: "U", name: say`supply voltage`, unit: "V", aggregation: "rms" },
+  current: { symbol: "I", name: say`current`, unit: "A", aggregation: "rms" },
+  frequency: { symbol: "f", name: say`power frequency`, unit: "Hz", aggregation: "mean" },
+  "thd-voltage": {
+    symbol: "THD-U",
+    name: say`total harmonic distortion of the voltage`,
+    unit: "%",
+    aggregation: "rms",
+  },
+  "thd-current": {
+    symbol: "THD-I",
+    name: say`total harmonic distortion of the current`,
+    unit: "%",
+    aggregation: "rms",
+  },
+  "harmonic-voltage": { symbol: "Uh", name: say`harmonic voltage`, unit: "%", aggregation: "rms" },
+  "harmonic-current": { symbol: "Ih", name: say`harmonic current`, unit: "A", aggregation: "rms" },
+  "interharmonic-voltage": { symbol: "Uih", name: say`interharmonic voltage`, unit: "%", aggregation: "rms" },
+  "mains-signalling": { symbol: "Us", name: say`mains signalling voltage`, unit: "%", aggregation: "none" },
+  pst: { symbol: "Pst", name: say`short-term flicker severity`, unit: "1", aggregation: "none" },
+  plt: { symbol: "Plt", name: say`long-term flicker severity`, unit: "1", aggregation: "none" },
+  "negative-sequence-unbalance": { symbol: "u2", name: say`voltage unbalance`, unit: "%", aggregation: "rms" },
+  "zero-sequence-unbalance": { symbol: "u0", name: say`zero-sequence unbalance`, unit: "%", aggregation: "rms" },
+  "active-power": { symbol: "P", name: say`active power`, unit: "W", aggregation: "mean" },
+  "reactive-power": { symbol: "Q", name: say`reactive power`, unit: "var", aggregation: "mean" },
+  "apparent-power": { symbol: "S", name: say`apparent power`, unit: "VA", aggregation: "mean" },
+  "power-factor": { symbol: "PF", name: say`power factor`, unit: "1", aggregation: "none" },
 } as const satisfies Record<string, QuantityInfo>;
 
 /** What is measured from waveforms only. */
 const WAVEFORM_QUANTITIES = {
-  underdeviation: { symbol: "Uunder", name: "voltage underdeviation", unit: "%", aggregation: "none" },
-  overdeviation: { symbol: "Uover", name: "voltage overdeviation", unit: "%", aggregation: "none" },
-  "crest-factor-voltage": { symbol: "CF-U", name: "crest factor of the voltage", unit: "1", aggregation: "rms" },
-  "crest-factor-current": { symbol: "CF-I", name: "crest factor of the current", unit: "1", aggregation: "rms" },
-  "interharmonic-current": { symbol: "Iih", name: "interharmonic current", unit: "A", aggregation: "rms" },
-  "displacement-factor": { symbol: "PF1", name: "displacement power factor", unit: "1", aggregation: "none" },
-  "fundamental-active-power": { symbol: "P1", name: "fundamental active power", unit: "W", aggregation: "mean" },
-  "fundamental-apparent-power": { symbol: "S1", name: "fundamental apparent power", unit: "VA", aggregation: "mean" },
-  "nonactive-power": { symbol: "N", name: "nonactive power", unit: "var", aggregation: "mean" },
-  "current-distortion-power": { symbol: "DI", name: "current distortion power", unit: "var", aggregation: "mean" },
-  "voltage-distortion-power": { symbol: "DV", name: "voltage distortion power", unit: "var", aggregation: "mean" },
-  "harmonic-apparent-power": { symbol: "SH", name: "harmonic apparent power", unit: "VA", aggregation: "mean" },
-  "energy-import": { symbol: "E+", name: "active energy, import", unit: "Wh", aggregation: "none" },
-  "energy-export": { symbol: "E−", name: "active energy, export", unit: "Wh", aggregation: "none" },
+  underdeviation: { symbol: "Uunder", name: say`voltage underdeviation`, unit: "%", aggregation: "none" },
+  overdeviation: { symbol: "Uover", name: say`voltage overdeviation`, unit: "%", aggregation: "none" },
+  "crest-factor-voltage": { symbol: "CF-U", name: say`crest factor of the voltage`, unit: "1", aggregation: "rms" },
+  "crest-factor-current": { symbol: "CF-I", name: say`crest factor of the current`, unit: "1", aggregation: "rms" },
+  "interharmonic-current": { symbol: "Iih", name: say`interharmonic current`, unit: "A", aggregation: "rms" },
+  "displacement-factor": { symbol: "PF1", name: say`displacement power factor`, unit: "1", aggregation: "none" },
+  "fundamental-active-power": { symbol: "P1", name: say`fundamental active power`, unit: "W", aggregation: "mean" },
+  "fundamental-apparent-power": {
+    symbol: "S1",
+    name: say`fundamental apparent power`,
+    unit: "VA",
+    aggregation: "mean",
+  },
+  "nonactive-power": { symbol: "N", name: say`nonactive power`, unit: "var", aggregation: "mean" },
+  "current-distortion-power": { symbol: "DI", name: say`current distortion power`, unit: "var", aggregation: "mean" },
+  "voltage-distortion-power": { symbol: "DV", name: say`voltage distortion power`, unit: "var", aggregation: "mean" },
+  "harmonic-apparent-power": { symbol: "SH", name: say`harmonic apparent power`, unit: "VA", aggregation: "mean" },
+  "energy-import": { symbol: "E+", name: say`active energy, import`, unit: "Wh", aggregation: "none" },
+  "energy-export": { symbol: "E−", name: say`active energy, export`, unit: "Wh", aggregation: "none" },
 } as const satisfies Record<string, QuantityInfo>;
 
 export const QUANTITIES = { ...LOGGED_QUANTITIES, ...WAVEFORM_QUANTITIES };

@@ -17,7 +17,7 @@ export function columnRuns(columns: Assessment["recording"]["columns"]): ColumnR
   const runs = new Map<string, ColumnRun>();
   for (const { file, position, takenFor } of columns) {
     if (takenFor === undefined) continue;
-    const [, before = takenFor, order, after = ""] = WITH_ORDER.exec(takenFor) ?? [];
+    const [, before = String(takenFor), order, after = ""] = WITH_ORDER.exec(String(takenFor)) ?? [];
     const key = order === undefined ? `${file} ${position}` : JSON.stringify([file, before, after]);
     const known = runs.get(key) ?? { file, before, after, orders: [], positions: [] };
     runs.set(key, {

@@ -1,11 +1,25 @@
 import { type Instant, MINUTE, SECOND } from "../recording/time.js";
 import { TimeZone } from "../recording/time-zone.js";
 import type { Assessment } from "../rules/assessment.js";
+import { Numeral, Sentence, say, strung, type Text } from "../sentence.js";
 
-/** The log's local time, for readers. Names of days and months are English and do not depend on the machine's locale. */
+/** The log's local time, for readers. It does not depend on the machine's locale. */
 
-const DAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"] as const;
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
+const DAYS = [say`Mon`, say`Tue`, say`Wed`, say`Thu`, say`Fri`, say`Sat`, say`Sun`] as const;
+const DATES = [
+  (day: number) => say`${day} Jan`,
+  (day: number) => say`${day} Feb`,
+  (day: number) => say`${day} Mar`,
+  (day: number) => say`${day} Apr`,
+  (day: number) => say`${day} May`,
+  (day: number) => say`${day} Jun`,
+  (day: number) => say`${day} Jul`,
+  (day: number) => say`${day} Aug`,
+  (day: number) => say`${day} Sep`,
+  (day: number) => say`${day} Oct`,
+  (day: number) => say`${day} Nov`,
+  (day: number) => say`${day} Dec`,
+] as const;
 
 export type LocalClock = TimeZone;
 
@@ -20,9 +34,10 @@ export function localClock({
 }
 
 export interface LocalParts {
-  readonly weekday: string;
-  readonly day: number;
-  readonly month: string;
+  /** "Thu". */
+  readonly weekday: Sentence;
+  /** "6 Mar". */
+  readonly date: Sentence;
   readonly year: number;
   readonly hour: number;
   readonly minute: number;
@@ -30,32 +45,32 @@ export interface LocalParts {
 }
 
 export function localParts(clock: LocalClock, at: Instant): LocalParts {
-  const local = clock.clockAt(at);
-  return { ...local, weekday: DAYS[local.weekday - 1] as string, month: MONTHS[local.month - 1] as string };
+  const { weekday, month, day, ...time } = clock.clockAt(at);
+  return { ...time, weekday: DAYS[weekday - 1] as Sentence, date: (DATES[month - 1] as (typeof DATES)[0])(day) };
 }
 
 const two = (n: number) => String(n).padStart(2, "0");
 
 /** "Thu 6 Mar 2025 12:10"; seconds only where they are not zero. */
-export function localTime(clock: LocalClock, at: Instant): string {
-  const p = localParts(clock, at);
-  const seconds = p.second === 0 ? "" : `:${two(p.second)}`;
-  return `${p.weekday} ${p.day} ${p.month} ${p.year} ${two(p.hour)}:${two(p.minute)}${seconds}`;
+export function localTime(clock: LocalClock, at: Instant): Sentence {
+  const { weekday, date, year, hour, minute, second } = localParts(clock, at);
+  const seconds = second === 0 ? "" : `:${two(second)}`;
+  return strung([weekday, date, String(year), `${two(hour)}:${two(minute)}${seconds}`], " ");
 }
 
 /** "Thu 6 Mar 2025 12:10:03.250": to the millisecond, for what does not begin on a minute of the clock. */
-export function exactLocalTime(clock: LocalClock, at: Instant): string {
+export function exactLocalTime(clock: LocalClock, at: Instant): Sentence {
   const rounded = Math.round(at / 1000) * 1000;
-  const p = localParts(clock, rounded);
+  const { weekday, date, year, hour, minute, second } = localParts(clock, rounded);
   const ms = (((rounded % SECOND) + SECOND) % SECOND) / 1000;
-  const time = `${two(p.hour)}:${two(p.minute)}:${two(p.second)}.${String(ms).padStart(3, "0")}`;
-  return `${p.weekday} ${p.day} ${p.month} ${p.year} ${time}`;
+  const time = `${two(hour)}:${two(minute)}:${two(second)}.${String(ms).padStart(3, "0")}`;
+  return strung([weekday, date, String(year), new Numeral(time)], " ");
 }
 
 /** "Thu 6 Mar 12:10": where the year is clear from the page. */
-export function shortLocalTime(clock: LocalClock, at: Instant): string {
-  const p = localParts(clock, at);
-  return `${p.weekday} ${p.day} ${p.month} ${two(p.hour)}:${two(p.minute)}`;
+export function shortLocalTime(clock: LocalClock, at: Instant): Sentence {
+  const { weekday, date, hour, minute } = localParts(clock, at);
+  return strung([weekday, date, `${two(hour)}:${two(minute)}`], " ");
 }
 
 /** "UTC+01:00": the offset in force at an instant. */
@@ -66,23 +81,36 @@ export function offsetText(clock: LocalClock, at: Instant): string {
   return `UTC${sign}${two(Math.floor(minutes / 60))}:${two(Math.round(minutes % 60))}`;
 }
 
-const INSTANT = /\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d+)?Z/g;
+const INSTANT = /\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(?:\.\d+)?Z/g;
 
 /** A sentence of the result with its instants in local time; the zone's name follows the last of them. */
-export function withLocalTimes(clock: LocalClock, sentence: string): string {
-  const last = [...sentence.matchAll(INSTANT)].at(-1)?.index;
-  return sentence.replace(INSTANT, (iso, _fraction, place: number) => {
+export function withLocalTimes(clock: LocalClock, text: Text): Text {
+  let left = instantsIn(text);
+  const told = (iso: string): Sentence => {
     const at = instantOf(iso);
     const time = at % SECOND === 0 ? localTime(clock, at) : exactLocalTime(clock, at);
-    return place === last ? `${time} (${clock.id})` : time;
-  });
+    return --left === 0 ? strung([time, ` (${clock.id})`]) : time;
+  };
+  const tell = (part: Text): Text => {
+    if (part instanceof Sentence) return new Sentence(part.template, part.values.map(tell), part.capitalised);
+    if (part instanceof Numeral || instantsIn(part) === 0) return part;
+    const between = part.split(INSTANT);
+    return strung(
+      [...part.matchAll(INSTANT)].flatMap(([iso], i) => [between[i] ?? "", told(iso)]).concat(between.at(-1) ?? ""),
+    );
+  };
+  return tell(text);
+}
+
+function instantsIn(text: Text): number {
+  return String(text).match(INSTANT)?.length ?? 0;
 }
 
 /** The result as readers get it: instants inside sentences in local time. Everything else stays as it is. */
 export function inLocalTime(assessment: Assessment): Assessment {
   const { recording, weeks, notAssessed } = assessment;
   const clock = localClock(recording);
-  const told = <T extends { readonly sentence: string }>(item: T): T => ({
+  const told = <T extends { readonly sentence: Text }>(item: T): T => ({
     ...item,
     sentence: withLocalTimes(clock, item.sentence),
   });

@@ -1,5 +1,6 @@
 import type { Measurements } from "../recording/measurements.js";
 import type { Assessment } from "../rules/assessment.js";
+import type { Language } from "./languages/language.js";
 
 /**
  * Turns the result into one output. Pure: computes no verdict, does no I/O. Throws UsageError only where this machine
@@ -9,7 +10,7 @@ export interface Renderer {
   /** What `--format` calls it. */
   readonly id: string;
   readonly title: string;
-  render(assessment: Assessment, measurements: Measurements, assets: Assets): Promise<readonly RenderedFile[]>;
+  render(assessment: Assessment, measurements: Measurements, context: RenderContext): Promise<readonly RenderedFile[]>;
 }
 
 /** A file of the report folder: path inside it and content. */
@@ -18,8 +19,12 @@ export interface RenderedFile {
   readonly content: string | Uint8Array;
 }
 
-/** Texts that come from installed packages; read by cli/files.ts when a renderer asks, because renderers do no I/O. */
-export interface Assets {
-  /** Vega for browsers: `vega.min.js`, which lies beside the file that `vega` resolves to. */
+/** What an output needs beside the result. */
+export interface RenderContext {
+  readonly language: Language;
+  /**
+   * Text of Vega for browsers, `vega.min.js`, which lies beside the file that `vega` resolves to; read by cli/files.ts
+   * when a renderer asks, because renderers do no I/O.
+   */
   vega(): Promise<string>;
 }

@@ -71,7 +71,7 @@ function openLines(assessment: Assessment): string[] {
   for (const { title, worst } of byRequirement(assessment, week)) {
     const { verdict, reason } = worst;
     if (verdict !== "undecided" || reason === undefined) continue;
-    const why = reason.id === "recording-unsound" ? ABOVE : reason.sentence;
+    const why = reason.id === "recording-unsound" ? ABOVE : String(reason.sentence);
     titles.set(why, [...(titles.get(why) ?? []), title]);
   }
   return [...titles].map(([why, shared]) => wrap(`undecided: ${shared.join("; ")}: ${why}`));
@@ -110,7 +110,7 @@ function eventLines(assessment: Assessment): string[] {
     .map((event) => [
       kindText(event),
       event.phases.join(" "),
-      exactLocalTime(clock, instantOf(event.start)),
+      String(exactLocalTime(clock, instantOf(event.start))),
       eventLength(event, boundsOf(event)),
       extremeText(event),
       percentOf(event, boundsOf(event)),

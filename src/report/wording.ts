@@ -1,6 +1,7 @@
 import { type Phase, QUANTITIES, type Quantity } from "../recording/quantity.js";
 import { DAY, type Duration, HOUR, MINUTE, SECOND } from "../recording/time.js";
 import type { Assessment, Row, Verdict, Week } from "../rules/assessment.js";
+import type { Text } from "../sentence.js";
 import { instantOf, type LocalClock, localClock, localTime } from "./local-time.js";
 import { allowedPercent, decimalsOf, exact, formatAgainstLimits, foundPercent, percentOfShare } from "./numbers.js";
 
@@ -69,7 +70,7 @@ export function worstText(row: Row): string {
   return withUnit(formatAgainstLimits(row.worst.value, row.limit, decimalsOf(row.unit)), row.unit);
 }
 
-export function worstTimeText(row: Row, clock: LocalClock): string {
+export function worstTimeText(row: Row, clock: LocalClock): Text {
   return row.worst === null ? "" : localTime(clock, instantOf(row.worst.at));
 }
 

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { count, phase, quantity, reason, time, verdictSchema } from "./result-parts.js";
+import { count, phase, quantity, reason, text, time, verdictSchema } from "./result-parts.js";
 
 /**
  * results.json, schema version 1: the one result document, and the type of it. Times are ISO 8601 UTC with Z, numbers
@@ -67,7 +67,7 @@ export const weekSchema = z.strictObject({
 const stated = z.strictObject({
   value: z.union([z.string(), z.number()]),
   origin: z.enum(["given", "inferred", "assumed"]),
-  reason: z.string().optional(),
+  reason: text.optional(),
 });
 
 const cutOff = z.enum(["recording", "gap"]);
@@ -108,7 +108,7 @@ export const assessmentSchema = z.strictObject({
       z.strictObject({
         id: z.string(),
         severity: z.enum(["none", "note", "blocks"]),
-        sentence: z.string(),
+        sentence: text,
         evidence: z.record(z.string(), z.union([z.number(), z.string(), z.array(z.string())])),
         quantities: z.array(quantity),
         phases: z.array(phase),
@@ -120,11 +120,11 @@ export const assessmentSchema = z.strictObject({
         file: z.string(),
         position: z.int(),
         header: z.string(),
-        takenFor: z.string().optional(),
-        reason: z.string(),
+        takenFor: text.optional(),
+        reason: text,
       }),
     ),
-    remarks: z.array(z.string()),
+    remarks: z.array(text),
   }),
   ruleSet: z.strictObject({
     id: z.string(),

@@ -16,6 +16,6 @@ export const verdictSchema = z.enum(["conforms", "does-not-conform", "undecided"
 /** Why a verdict is what it is; `values` hold the numbers of the sentence. */
 export const reason = z.strictObject({
   id: z.string(),
-  sentence: z.string(),
+  sentence: text,
   values: z.record(z.string(), z.union([z.number(), z.string()])),
 });

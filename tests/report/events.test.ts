@@ -9,9 +9,7 @@ import { terminalText } from "../../src/report/terminal.js";
 import { eventsFinding, eventsTitle, scatterTitle } from "../../src/report/wording-events.js";
 import { statement } from "../../src/report/wording-statement.js";
 import { madeEvent, madeRecord, manyEvents } from "./event-support.js";
-import { sampleReport } from "./support.js";
-
-const NO_VEGA = { vega: async () => "var vega;" };
+import { CONTEXT, sampleReport } from "./support.js";
 
 const deep = madeEvent({ atS: 3600, durationS: 0.12, percent: 41, phases: ["L1", "L3"] });
 const recorded = { ...deep, ...madeRecord(deep) };
@@ -83,7 +81,7 @@ it("the worst event comes first: by deviation, an interruption before its dip, o
 });
 
 describe("the page", async () => {
-  const [file] = await htmlReport.render(assessment, measurements, NO_VEGA);
+  const [file] = await htmlReport.render(assessment, measurements, CONTEXT);
   const page = String(file?.content);
   const section = /<section id="events">[\s\S]*?<\/section>/.exec(page)?.[0] ?? "";
   const rows = (section.match(/<tr class="event">[\s\S]*?<\/tr>/g) ?? []).map((row) =>
@@ -136,7 +134,7 @@ describe("the page", async () => {
 
   it("has no section where the log could not show events, and says so where there were none", async () => {
     const pageOf = async (report: Awaited<ReturnType<typeof sampleReport>>) =>
-      String((await htmlReport.render(report.assessment, report.measurements, NO_VEGA))[0]?.content);
+      String((await htmlReport.render(report.assessment, report.measurements, CONTEXT))[0]?.content);
     expect(await pageOf(await sampleReport({ days: 1, orders: 2 }))).not.toContain('id="events"');
     const none = await pageOf(await sampleReport({ days: 1, orders: 2, events: [] }));
     expect(none).toContain("No dip, swell or interruption was found.");
@@ -176,7 +174,7 @@ describe("the scatter", () => {
 
 describe("a thousand events", async () => {
   const many = await sampleReport({ events: manyEvents(1000) });
-  const [file] = await htmlReport.render(many.assessment, many.measurements, NO_VEGA);
+  const [file] = await htmlReport.render(many.assessment, many.measurements, CONTEXT);
   const page = String(file?.content);
 
   it("are counted to the last one, the worst listed and the rest said", () => {
@@ -197,7 +195,7 @@ describe("a thousand events", async () => {
       await work();
       return (process.cpuUsage().user - before) / 1e6;
     };
-    expect(await secondsOf(() => htmlReport.render(many.assessment, many.measurements, NO_VEGA))).toBeLessThan(1.5);
+    expect(await secondsOf(() => htmlReport.render(many.assessment, many.measurements, CONTEXT))).toBeLessThan(1.5);
     const { assessment: most } = await sampleReport({ events: manyEvents(10_000), days: 1, orders: 2 });
     const draw = async () => {
       const chart = eventScatter(most);
@@ -230,7 +228,7 @@ it("the terminal lists the worst five, the cells and how many more there are, in
 });
 
 it("the scatter, and course and waveform of the worst events, are files", async () => {
-  const files = await svg.render(assessment, measurements, NO_VEGA);
+  const files = await svg.render(assessment, measurements, CONTEXT);
   const paths = files.map(({ path }) => path);
   expect(paths).toEqual(
     expect.arrayContaining(["charts/events.svg", "charts/event-01-course.svg", "charts/event-01-waveform.svg"]),

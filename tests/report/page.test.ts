@@ -1,14 +1,13 @@
 import { describe, expect, it } from "vitest";
 import type { Finding } from "../../src/recording/finding.js";
 import { chartSections } from "../../src/report/charts/index.js";
-import { escapeHtml, unbroken } from "../../src/report/html/html.js";
+import { escapeHtml, type Html, unbroken } from "../../src/report/html/html.js";
 import { htmlReport } from "../../src/report/html/index.js";
+import { ENGLISH } from "../../src/report/languages/language.js";
 import { placeText } from "../../src/report/wording.js";
 import { DANGER_WORDS } from "../../src/report/wording-page.js";
 import { statement } from "../../src/report/wording-statement.js";
-import { type Report, type SampleOptions, sampleReport } from "./support.js";
-
-const NO_VEGA = { vega: async () => "var vega;" };
+import { CONTEXT, type Report, type SampleOptions, sampleReport } from "./support.js";
 
 const FINDINGS: readonly Finding[] = [
   {
@@ -32,18 +31,19 @@ const FINDINGS: readonly Finding[] = [
 
 async function pageOf(options: SampleOptions = {}): Promise<Report & { page: string }> {
   const report = await sampleReport(options);
-  const files = await htmlReport.render(report.assessment, report.measurements, NO_VEGA);
+  const files = await htmlReport.render(report.assessment, report.measurements, CONTEXT);
   expect(files.map(({ path }) => path)).toEqual(["report.html"]);
   return { ...report, page: String(files[0]?.content) };
 }
 
-/** The page without what it repeats for paper. */
+const markup = (html: Html) => html.markup(ENGLISH);
 /** The text of one section, without markup. */
 const textOf = (page: string, id: string) =>
   (new RegExp(`<section id="${id}"[\\s\\S]*?</section>`).exec(page)?.[0] ?? "")
     .replace(/<[^>]*>/g, " ")
     .replaceAll("\u00a0", " ")
     .replace(/\s+/g, " ");
+/** The page without what it repeats for paper. */
 const screenOf = (page: string) => page.split('<section class="printed">')[0] as string;
 
 const { page, assessment, measurements } = await pageOf({ findings: FINDINGS, rules: "en50160-2022-lv" });
@@ -61,7 +61,7 @@ describe("report.html", () => {
     const places = order.map((id) => page.indexOf(id));
     expect(places.every((place) => place > 0)).toBe(true);
     expect([...places].sort((a, b) => a - b)).toEqual(places);
-    expect(page).toContain(`<h1>${escapeHtml(unbroken(statement(assessment).sentence))}</h1>`);
+    expect(page).toContain(`<h1>${markup(unbroken(statement(assessment).sentence))}</h1>`);
   });
 
   it("puts a danger before everything else, with the cautions", () => {
@@ -83,7 +83,7 @@ describe("report.html", () => {
     const printed = page.split('<section class="printed">')[1] ?? "";
     for (const row of rows) expect(printed).toContain(`data-row="${row.id} ${placeText(row)}"`);
     for (const { sentence } of FINDINGS) expect(page).toContain(escapeHtml(sentence));
-    for (const { reason } of assessment.notAssessed) expect(page).toContain(escapeHtml(reason.sentence));
+    for (const { reason } of assessment.notAssessed) expect(page).toContain(escapeHtml(String(reason.sentence)));
     for (const { source, clause } of assessment.ruleSet.requirements) {
       expect(page).toContain(escapeHtml(source));
       expect(page).toContain(escapeHtml(clause));
@@ -134,7 +134,7 @@ describe("report.html", () => {
     expect(textOf(page, "requirements")).toContain("to Mon 9 Mar 2026 00:00; times: Europe/Vienna.");
     const { site, ...setup } = assessment.setup;
     expect(page).toContain(`<p class="place">${site?.value}, main distribution board</p>`);
-    const [file] = await htmlReport.render({ ...assessment, setup }, measurements, NO_VEGA);
+    const [file] = await htmlReport.render({ ...assessment, setup }, measurements, CONTEXT);
     expect(String(file?.content)).toContain('<p class="place">main distribution board; Log file: feeder.csv</p>');
   });
 
@@ -143,8 +143,8 @@ describe("report.html", () => {
     for (const { id, title, note } of charts) {
       const figure = page.slice(page.indexOf(`id="chart-${id}"`)).split("</figure>")[0] as string;
       expect(figure).toContain("<svg");
-      expect(figure).toContain(escapeHtml(unbroken(title)));
-      expect(figure).toContain(escapeHtml(unbroken(note)));
+      expect(figure).toContain(markup(unbroken(title)));
+      expect(figure).toContain(markup(unbroken(note)));
     }
     expect(page.match(/<figure/g)).toHaveLength(charts.length);
   });
@@ -176,7 +176,7 @@ it("several weeks stand in one table with a verdict each, and each with its own 
 it("a recording with nothing to judge still gives a page that says so", async () => {
   const { assessment: a, measurements: m } = await sampleReport();
   const empty = { ...a, verdict: "not-assessed" as const, weeks: [], summary: [] };
-  const [file] = await htmlReport.render(empty, { ...m, series: [] }, NO_VEGA);
+  const [file] = await htmlReport.render(empty, { ...m, series: [] }, CONTEXT);
   const text = String(file?.content);
   expect(text).toContain("nothing could be judged");
   for (const id of ["requirements", "charts"]) expect(text).not.toMatch(new RegExp(`(id="|href="#)${id}"`));
@@ -188,7 +188,7 @@ it("a year is no week, and seven days at any start say that they list only what 
   if (week === undefined) throw new RangeError("a week expected");
   const year = { ...week, kind: "year" as const, complete: true, end: "2027-03-01T23:00:00Z" };
   const sliding = { ...week, kind: "worst-sliding" as const };
-  const [file] = await htmlReport.render({ ...a, weeks: [week, sliding, year] }, m, NO_VEGA);
+  const [file] = await htmlReport.render({ ...a, weeks: [week, sliding, year] }, m, CONTEXT);
   const text = textOf(String(file?.content), "weeks");
   expect(text).toMatch(/^ Weeks and years /);
   expect(text).toContain("The 365 days from Mon 2 Mar 2026 00:00 to Tue 2 Mar 2027 00:00: does not conform");

@@ -1,15 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { RENDERERS } from "../../src/report/index.js";
 import { resultsText } from "../../src/report/json.js";
+import { ENGLISH } from "../../src/report/languages/language.js";
 import { drawsText, png, svg } from "../../src/report/pictures.js";
 import { sampleReport } from "./support.js";
 
 const { assessment, measurements } = await sampleReport({ orders: 4 });
-const assets = { vega: () => Promise.reject(new Error("pictures need no browser script")) };
+const context = { language: ENGLISH, vega: () => Promise.reject(new Error("pictures need no browser script")) };
 
 describe("pictures", () => {
   it("svg: one file per chart, with its title inside", async () => {
-    const files = await svg.render(assessment, measurements, assets);
+    const files = await svg.render(assessment, measurements, context);
     expect(files.length).toBeGreaterThan(8);
     for (const { path, content } of files) {
       expect(path).toMatch(/^charts\/[a-z0-9-]+\.svg$/);
@@ -21,8 +22,8 @@ describe("pictures", () => {
 
   it("png: the same charts as pixels, twice as large", async () => {
     const [drawings, files] = [
-      await svg.render(assessment, measurements, assets),
-      await png.render(assessment, measurements, assets),
+      await svg.render(assessment, measurements, context),
+      await png.render(assessment, measurements, context),
     ];
     expect(files.map(({ path }) => path)).toEqual(drawings.map(({ path }) => path.replace(".svg", ".png")));
     const bytes = files[0]?.content as Uint8Array;

@@ -11,7 +11,7 @@ import { lengthText } from "../../src/report/wording.js";
 import { statement } from "../../src/report/wording-statement.js";
 import { intervals } from "../support/series.js";
 import { shortReport } from "./event-support.js";
-import { START, sampleReport } from "./support.js";
+import { CONTEXT, START, sampleReport } from "./support.js";
 
 const { assessment, measurements } = await shortReport();
 const charts = chartSections(assessment, measurements).flatMap((section) => section.charts);
@@ -219,7 +219,7 @@ describe("flicker and frequency", async () => {
 });
 
 describe("measured values", async () => {
-  const [file] = await htmlReport.render(assessment, measurements, { vega: async () => "var vega;" });
+  const [file] = await htmlReport.render(assessment, measurements, CONTEXT);
   const section = /<section id="summary">[\s\S]*?<\/section>/.exec(String(file?.content))?.[0] ?? "";
   const text = section
     .replace(/<[^>]*>/g, "|")

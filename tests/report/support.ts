@@ -5,10 +5,15 @@ import { type Phase, QUANTITIES, type Quantity } from "../../src/recording/quant
 import type { Recording } from "../../src/recording/recording.js";
 import type { Setup } from "../../src/recording/setup.js";
 import { HOUR, type Instant, MINUTE } from "../../src/recording/time.js";
+import { ENGLISH } from "../../src/report/languages/language.js";
+import type { RenderContext } from "../../src/report/renderer.js";
 import type { Assessment } from "../../src/rules/assessment.js";
 import { judge } from "../../src/rules/judge.js";
 import { loadRuleSet } from "../../src/rules/load-rule-set.js";
 import { random } from "../support/random.js";
+
+/** English, with next to nothing in place of Vega. */
+export const CONTEXT: RenderContext = { language: ENGLISH, vega: async () => "var vega;" };
 
 /** Monday 2026-03-02 00:00 in Vienna. */
 export const START: Instant = Date.UTC(2026, 2, 1, 23) * 1000;

@@ -48,7 +48,7 @@ export function list(names: readonly string[]): string {
 /** "supply voltage L2", "power frequency". */
 export function nameOf(quantity: Quantity, ...phases: readonly Phase[]): string {
   const where = phases.filter((p) => p !== "system");
-  return where.length === 0 ? QUANTITIES[quantity].name : `${QUANTITIES[quantity].name} ${list(where)}`;
+  return where.length === 0 ? String(QUANTITIES[quantity].name) : `${QUANTITIES[quantity].name} ${list(where)}`;
 }
 
 /** "0.95 %", "231.4 V", "1.2" for a quantity without a unit. */

@@ -40,14 +40,17 @@ export function registerAssess(program: Command, io: Io, end: (ending: Ending) =
 }
 
 async function assessLogs(logs: readonly string[], options: AssessCommandOptions, io: Io): Promise<Ending> {
-  const [{ assess }, { RENDERERS }, files, { readSetup }, { findRuleSet }, { spanOf }] = await Promise.all([
-    import("../../assess.js"),
-    import("../../report/index.js"),
-    import("../files.js"),
-    import("../read-setup.js"),
-    import("../rule-sets.js"),
-    import("../span.js"),
-  ]);
+  const [{ assess }, { RENDERERS }, { ENGLISH }, files, { readSetup }, { findRuleSet }, { spanOf }] = await Promise.all(
+    [
+      import("../../assess.js"),
+      import("../../report/index.js"),
+      import("../../report/languages/language.js"),
+      import("../files.js"),
+      import("../read-setup.js"),
+      import("../rule-sets.js"),
+      import("../span.js"),
+    ],
+  );
   const wanted = new Set([
     "json",
     ...formatsOf(
@@ -75,7 +78,9 @@ async function assessLogs(logs: readonly string[], options: AssessCommandOptions
     const rendered = [];
     for (const [i, renderer] of renderers.entries()) {
       bar.show(`writing ${renderer.id}`, i / renderers.length);
-      rendered.push(...(await renderer.render(assessment, measurements, { vega: files.vegaScript })));
+      rendered.push(
+        ...(await renderer.render(assessment, measurements, { language: ENGLISH, vega: files.vegaScript })),
+      );
     }
     await files.writeReportFolder(folder, rendered);
     bar.clear();

@@ -108,7 +108,7 @@ function collect(subject: Subject, exceedances: boolean, nominalFrequency: numbe
   for (const i of counted) {
     const t = series.starts[i] as number;
     const parts = localParts(clock, t);
-    const day = byWeekday ? parts.weekday : `${parts.weekday} ${parts.day} ${parts.month}`;
+    const day = byWeekday ? String(parts.weekday) : `${parts.weekday} ${parts.date}`;
     const hour = Math.floor(parts.hour / hours) * hours;
     const key = `${day} ${hour}`;
     let cell = cells.get(key);

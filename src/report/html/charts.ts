@@ -3,7 +3,7 @@ import { compileChart, drawChart } from "../charts/draw.js";
 import { FULL_WIDTH } from "../charts/style.js";
 import { decimalsOf } from "../numbers.js";
 import { HEADINGS } from "../wording-page.js";
-import { Html, html, jsonScript, unbroken } from "./html.js";
+import { type Html, html, jsonScript, raw, unbroken } from "./html.js";
 import type { LiveChart } from "./live/tools.js";
 import { SIDEWAYS } from "./table.js";
 
@@ -38,7 +38,7 @@ export async function figure(chart: Chart): Promise<Html> {
   };
   return html`<figure class="chart ${kind}${chart.width === FULL_WIDTH && " full"}" id="chart-${chart.id}" data-width="${chart.width}" style="max-width:${chart.width}px">
 <figcaption>${unbroken(chart.title)}</figcaption>
-<div class="picture" role="group" aria-label="${chart.title}">${new Html(svg)}</div>
+<div class="picture" role="group" aria-label="${chart.title}">${raw(svg)}</div>
 ${SIDEWAYS}
 <p class="note">${unbroken(chart.note)}</p>
 ${jsonScript(live)}</figure>

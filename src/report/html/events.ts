@@ -36,7 +36,7 @@ import {
 } from "../wording-events.js";
 import { HEADINGS } from "../wording-page.js";
 import { figure } from "./charts.js";
-import { Html, html, unbroken } from "./html.js";
+import { type Html, html, raw, unbroken } from "./html.js";
 import { cell, head } from "./table.js";
 
 /** Events whose course is on paper as well. */
@@ -119,6 +119,6 @@ ${waveform !== undefined && picture(waveform, W.waveformTitle, waveformNote(reco
 
 function picture(plot: Plot, title: string, note: string): Html {
   return html`<figure class="event"><figcaption>${unbroken(title)}</figcaption>
-<div class="picture" role="img" aria-label="${title}">${new Html(drawPlot(plot))}</div>
+<div class="picture" role="img" aria-label="${title}">${raw(drawPlot(plot))}</div>
 <p class="note">${note}</p></figure>`;
 }

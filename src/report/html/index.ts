@@ -16,13 +16,14 @@ import { summarySection } from "./summary.js";
 export const htmlReport: Renderer = {
   id: "html",
   title: "report.html: statement, tables, charts and evidence in one page that opens offline",
-  render: async (result, measurements, assets) => {
+  render: async (result, measurements, { language, vega }) => {
     const assessment = inLocalTime(result);
     const clock = localClock(assessment.recording);
     const week = decidingWeek(assessment);
     const site = assessment.setup.site?.value;
     const title = `${HEADINGS.page}: ${site === undefined ? "" : `${site}, `}${verdictWord(assessment.verdict)}`;
     const content = await page({
+      language,
       title,
       first: firstScreen(assessment, clock),
       hasRequirements: hasRequirements(week),
@@ -31,7 +32,7 @@ export const htmlReport: Renderer = {
       summary: summarySection(assessment),
       evidence: evidence(assessment),
       printed: hasRequirements(week) ? printedRows(assessment, week, clock) : undefined,
-      vega: await assets.vega(),
+      vega: await vega(),
     });
     return [{ path: "report.html", content }];
   },

@@ -1,7 +1,9 @@
+import type { Text } from "../../sentence.js";
 import { rowsOf, valuesOf } from "../charts/chart.js";
+import { type Language, translated } from "../languages/language.js";
 import { fixed, formatAgainstLimits, minus } from "../numbers.js";
 import { CHART_WORDS, HEADINGS } from "../wording-page.js";
-import { Html, html, inlineScript } from "./html.js";
+import { type Html, html, inlineScript, raw } from "./html.js";
 import { liveCharts } from "./live/live-charts.js";
 import { curveReader, timeReader } from "./live/readers.js";
 import { addSpan } from "./live/span.js";
@@ -9,7 +11,8 @@ import { makeTip } from "./live/tip.js";
 import { STYLE } from "./style.js";
 
 export interface PageParts {
-  readonly title: string;
+  readonly language: Language;
+  readonly title: Text;
   readonly first: Html;
   readonly hasRequirements: boolean;
   /** Where the recording could show events. */
@@ -41,6 +44,7 @@ const LINKS = [
  * 'unsafe-eval' is there because Vega turns the expressions of a chart into functions.
  */
 export async function page({
+  language,
   title,
   first,
   hasRequirements,
@@ -51,7 +55,7 @@ export async function page({
   printed,
   vega,
 }: PageParts): Promise<string> {
-  const script = inlineScript(`${vega}\n${startScript()}`);
+  const script = inlineScript(`${vega}\n${startScript(language)}`);
   const policy = `default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-${await sha256Base64(script)}' 'unsafe-eval'; base-uri 'none'; form-action 'none'`;
   const shown: Readonly<Record<string, Html | boolean | undefined>> = {
     requirements: hasRequirements,
@@ -61,13 +65,13 @@ export async function page({
   };
   const links = LINKS.filter(([id]) => !(id in shown) || (shown[id] ?? false) !== false);
   return html`<!DOCTYPE html>
-<html lang="en">
+<html lang="${language.id}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${title}</title>
-<style>${new Html(STYLE)}</style>
+<style>${raw(STYLE)}</style>
 </head>
 <body>
 <main>
@@ -78,18 +82,18 @@ ${charts}
 ${evidence}
 ${printed}
 </main>
-<script>${new Html(script)}</script>
+<script>${raw(script)}</script>
 </body>
 </html>
-`.toString();
+`.markup(language);
 }
 
 /** The page carries the text of these functions, so that they are checked and tested like all others. */
-function startScript(): string {
+function startScript(language: Language): string {
   const tools = [rowsOf, valuesOf, formatAgainstLimits, timeReader, curveReader, addSpan, makeTip];
   const functions = [minus, fixed, ...tools, liveCharts].map(String).join("\n");
   const names = tools.map(({ name }) => name).join(", ");
-  return `(() => {\n${functions}\nliveCharts({ vega, words: ${JSON.stringify(CHART_WORDS)}, ${names} });\n})();`;
+  return `(() => {\n${functions}\nliveCharts({ vega, words: ${JSON.stringify(translated(CHART_WORDS, language))}, ${names} });\n})();`;
 }
 
 async function sha256Base64(text: string): Promise<string> {

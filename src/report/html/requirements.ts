@@ -72,7 +72,7 @@ function reasons(rows: readonly Row[]): Html[] {
   const places = new Map<string, string[]>();
   for (const row of rows)
     if (row.reason !== undefined)
-      places.set(row.reason.sentence, [...(places.get(row.reason.sentence) ?? []), placeText(row)]);
+      places.set(String(row.reason.sentence), [...(places.get(String(row.reason.sentence)) ?? []), placeText(row)]);
   return [...places].map(([sentence, where]) => html`<p class="note">${where.join("; ")}: ${sentence}</p>`);
 }
 

@@ -24,3 +24,21 @@ export function inLanguage(text: Text, language: Language): string {
   );
   return text.capitalised ? upperFirst(written) : written;
 }
+
+/** Plain data with every text inside it in a language: specifications of charts, words for scripts. */
+export function translated<T>(data: T, language: Language): Translated<T> {
+  return translate(data, language) as Translated<T>;
+}
+
+export type Translated<T> = T extends Numeral | Sentence
+  ? string
+  : T extends object
+    ? { readonly [K in keyof T]: Translated<T[K]> }
+    : T;
+
+function translate(data: unknown, language: Language): unknown {
+  if (data instanceof Numeral || data instanceof Sentence) return inLanguage(data, language);
+  if (Array.isArray(data)) return data.map((one) => translate(one, language));
+  if (typeof data !== "object" || data === null) return data;
+  return Object.fromEntries(Object.entries(data).map(([key, value]) => [key, translate(value, language)]));
+}
