@@ -59,7 +59,7 @@ export async function assess(files: readonly LogFile[], options: AssessOptions):
   const wanted = wantedIntervals(ruleSet);
   const measurements = await measure(recording, measuringPoint(setup), wanted, options.setup.measurement);
   const findings = runChecks({ recording, measurements, setup });
-  const assessment = judge({ tool, ruleSet, recording, measurements, findings, setup });
+  const assessment = judge({ tool, ruleSet, recording, measurements, findings, setup, given: options.setup });
   return { recording, measurements, assessment };
 }
 

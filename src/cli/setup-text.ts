@@ -1,6 +1,7 @@
 import { stringify } from "yaml";
 import type { Inspection } from "../inspect.js";
 import type { ColumnReading } from "../recording/recording.js";
+import { SETUP_HINTS } from "./setup-hints.js";
 
 const OTHERWISE = {
   site: "name of the site",
@@ -25,7 +26,12 @@ export function setupText(i: Inspection): string {
   });
   const head = `# Measurement setup for ${i.files.map((f) => f.name).join(", ")}. Lines behind # are not in force: complete and uncover them.`;
   const facts = Object.keys(given).length > 0 ? [stringify(given).trimEnd()] : [];
-  return `${[head, ...facts, ...open, ...columnLines(i)].join("\n")}\n`;
+  return `${[head, ...facts, ...open, ...hintLines(given), ...columnLines(i)].join("\n")}\n`;
+}
+
+function hintLines(given: object): string[] {
+  const offered = Object.entries(SETUP_HINTS).filter(([key]) => !(key in given));
+  return offered.flatMap(([, hint]) => hint.split("\n").map((line) => `# ${line}`));
 }
 
 /** A header that stands more than once in a file is named by its position, which only one file's setup can do. */

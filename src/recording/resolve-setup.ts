@@ -9,6 +9,7 @@ export interface SupplyFacts {
   readonly id: string;
   readonly title: string;
   readonly level: "LV" | "MV" | "HV";
+  readonly network: "interconnected" | "not-interconnected";
   readonly nominalFrequency: 50 | 60;
   /** Phase to neutral, V; only where the standard names one. */
   readonly nominalVoltage?: number;
@@ -39,6 +40,7 @@ export function resolveSetup(
     ...(given.site !== undefined && { site: stated(given.site) }),
     ...(given.measuringPoint !== undefined && { measuringPoint: stated(given.measuringPoint) }),
     ...(given.instrument !== undefined && { instrument: stated(instrumentText(given.instrument)) }),
+    ...(given.network !== undefined && { network: stated(networkText(given.network, facts)) }),
     connection,
     declaredVoltage: resolveDeclaredVoltage(given, connection.value, levels, facts),
     nominalFrequency: resolveNominalFrequency(given, facts),
@@ -73,12 +75,39 @@ function stated<T>(value: T): Stated<T> {
 }
 
 function instrumentText(instrument: NonNullable<GivenSetup["instrument"]>): string {
-  const { type, class: accuracy, serialNumber, calibrationDate } = instrument;
+  const { type, class: accuracy, serialNumber, firmware, calibrationDate, calibrationDue, certificate } = instrument;
   const parts = [
     type,
     accuracy !== undefined && `class ${accuracy} (IEC 61000-4-30)`,
     serialNumber !== undefined && `serial number ${serialNumber}`,
+    firmware !== undefined && `firmware ${firmware}`,
     calibrationDate !== undefined && `calibrated ${calibrationDate}`,
+    calibrationDue !== undefined && `calibration due ${calibrationDue}`,
+    certificate !== undefined && `certificate ${certificate}`,
+  ];
+  return parts.filter((p) => typeof p === "string").join(", ");
+}
+
+/** @throws UsageError where the network is of another kind than the limit set is for */
+function networkText(
+  { level, interconnected, earthing }: NonNullable<GivenSetup["network"]>,
+  facts: SupplyFacts,
+): string {
+  if (level !== undefined && level !== facts.level) {
+    throw new UsageError(
+      `The setup says that the network is ${level}, but ${facts.title} holds for ${facts.level}; correct "network" or give the limit set of its level with --rules.`,
+    );
+  }
+  const isInterconnected = facts.network === "interconnected";
+  if (interconnected !== undefined && interconnected !== isInterconnected) {
+    throw new UsageError(
+      `The setup says that the network is ${interconnected ? "" : "not "}interconnected, but ${facts.title} holds for one that is${isInterconnected ? "" : " not"}; correct "network" or give another limit set with --rules.`,
+    );
+  }
+  const parts = [
+    level,
+    interconnected !== undefined && `${interconnected ? "" : "not "}interconnected`,
+    earthing !== undefined && `earthing ${earthing}`,
   ];
   return parts.filter((p) => typeof p === "string").join(", ");
 }

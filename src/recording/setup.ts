@@ -1,5 +1,12 @@
 import { z } from "zod";
 import { LOGGED_QUANTITIES, type LoggedQuantity } from "./quantity.js";
+import {
+  decisionRuleSchema,
+  exclusionSchema,
+  instrumentSchema,
+  networkSchema,
+  reportIdentitySchema,
+} from "./setup-evidence.js";
 
 /**
  * The measurement setup: what the person who set up the recorder knows and the log may not say.
@@ -76,14 +83,11 @@ export type MeasurementSettings = z.infer<typeof measurementSchema>;
 export const setupSchema = z.strictObject({
   site: z.string().optional(),
   measuringPoint: z.string().optional(),
-  instrument: z
-    .strictObject({
-      type: z.string().optional(),
-      class: z.enum(["A", "S", "other"]).optional(),
-      serialNumber: z.string().optional(),
-      calibrationDate: z.string().optional(),
-    })
-    .optional(),
+  report: reportIdentitySchema.optional(),
+  instrument: instrumentSchema.optional(),
+  network: networkSchema.optional(),
+  exclusions: z.array(exclusionSchema).optional(),
+  decisionRule: decisionRuleSchema.optional(),
   /** star: three phases and neutral, judged phase to neutral; delta: judged phase to phase; single: L1 to neutral. */
   connection: z.enum(["star", "delta", "single"]).optional(),
   /** Un or Uc in V, of the voltages that are judged: phase to neutral for star and single, phase to phase for delta. */
@@ -128,6 +132,7 @@ export interface Setup {
   readonly site?: Stated<string>;
   readonly measuringPoint?: Stated<string>;
   readonly instrument?: Stated<string>;
+  readonly network?: Stated<string>;
   readonly connection: Stated<"star" | "delta" | "single">;
   readonly declaredVoltage: Stated<number>;
   readonly nominalFrequency: Stated<50 | 60>;

@@ -155,6 +155,7 @@ const SETUP_NAMES: Readonly<Record<string, string>> = {
   site: "Site",
   measuringPoint: "Measuring point",
   instrument: "Instrument",
+  network: "Network",
   connection: "Connection",
   declaredVoltage: "Declared voltage",
   nominalFrequency: "Nominal frequency",

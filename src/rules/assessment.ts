@@ -1,4 +1,13 @@
 import { z } from "zod";
+import {
+  decisionSchema,
+  exclusionStatedSchema,
+  instrumentStatedSchema,
+  reportStatedSchema,
+  samplingSchema,
+  uncertaintySchema,
+  zoneSchema,
+} from "./assessment-evidence.js";
 import { count, phase, quantity, reason, text, time, verdictSchema } from "./result-parts.js";
 
 /**
@@ -38,6 +47,8 @@ export const rowSchema = z.strictObject({
   allowed: count,
   /** Intervals of the week without valid data. */
   missing: count,
+  /** Intervals that overlap an excluded span: neither present nor missing. */
+  excluded: count,
   worst: z.strictObject({ value: z.number(), at: time }).nullable(),
   /** Information only, nearest-rank order statistic: the value not exceeded (high), or not undercut (low), by `share`. */
   percentile: z.strictObject({ low: z.number().optional(), high: z.number().optional() }),
@@ -45,7 +56,30 @@ export const rowSchema = z.strictObject({
   reason: reason.optional(),
   /** No filling of the missing intervals could change the verdict. */
   robust: z.boolean(),
-  counts: z.strictObject({ withFlagged: counts, withoutFlagged: counts }),
+  /** The same without the exclusions; absent where none touches the row. */
+  verdictWithoutExclusions: verdictSchema.optional(),
+  /** Expanded uncertainty (k = 2) at the limit, the larger one where there are two; in `unit`. Absent where none is known. */
+  uncertainty: z.number().optional(),
+  /** How many of `n` lie within the uncertainty of a limit, on either side. */
+  near: count.optional(),
+  /** Of a decided row with an uncertainty. */
+  zone: zoneSchema.optional(),
+  /** false: the verdict would be another if every value were moved by the uncertainty towards or across a limit. */
+  clear: z.boolean().optional(),
+  /** Absent where nothing was counted. */
+  sampling: samplingSchema.optional(),
+  /**
+   * Flagged intervals with and without, exclusions applied. Those that decide, with and without excluded ones, and with
+   * every limit moved inwards (narrowed) or outwards (widened) by the uncertainty; absent where they cannot differ.
+   */
+  counts: z.strictObject({
+    withFlagged: counts,
+    withoutFlagged: counts,
+    withExcluded: counts.optional(),
+    withoutExcluded: counts.optional(),
+    narrowed: counts.optional(),
+    widened: counts.optional(),
+  }),
 });
 
 export const weekSchema = z.strictObject({
@@ -61,6 +95,8 @@ export const weekSchema = z.strictObject({
   /** Lowest share of valid intervals among the week's binding requirements, 0…1. */
   coverage: z.number(),
   verdict: verdictSchema,
+  /** Absent where no exclusion was stated. */
+  verdictWithoutExclusions: verdictSchema.optional(),
   requirements: z.array(rowSchema),
 });
 
@@ -88,6 +124,8 @@ export const assessmentSchema = z.strictObject({
   tool: z.strictObject({ name: z.string(), version: z.string() }),
   sources: z.array(z.strictObject({ name: z.string(), bytes: count, sha256: z.string(), format: z.string() })),
   setup: z.record(z.string(), stated),
+  report: reportStatedSchema,
+  instrument: instrumentStatedSchema,
   recording: z.strictObject({
     kind: z.string(),
     start: time,
@@ -169,7 +207,14 @@ export const assessmentSchema = z.strictObject({
       }),
     ),
   }),
+  decision: decisionSchema,
+  uncertainties: z.array(uncertaintySchema),
+  /** In the order in which they were stated. */
+  exclusions: z.array(exclusionStatedSchema),
+  /** With the exclusions applied. */
   verdict: verdictSchema,
+  /** Absent where no exclusion was stated. */
+  verdictWithoutExclusions: verdictSchema.optional(),
   notAssessed: z.array(z.strictObject({ requirement: z.string(), reason })),
   weeks: z.array(weekSchema),
   events: z.array(
@@ -185,6 +230,8 @@ export const assessmentSchema = z.strictObject({
       /** false: the samples begin or end during the event, which lasted `durationS` or longer. */
       complete: z.boolean().optional(),
       cutOff: z.strictObject({ start: cutOff.optional(), end: cutOff.optional() }).optional(),
+      /** It overlaps an excluded span. */
+      excluded: z.literal(true).optional(),
       /** short: up to 3 min; long: more. Absent where an interruption was cut off before. */
       interruption: z.enum(["short", "long"]).optional(),
       row: z.string().optional(),

@@ -2,7 +2,7 @@ import type { Finding } from "../recording/finding.js";
 import { type IntervalSeries, isValid, type Measurements } from "../recording/measurements.js";
 import { keyText, supplyPhases } from "../recording/quantity.js";
 import type { ColumnReading, Recording } from "../recording/recording.js";
-import type { Setup } from "../recording/setup.js";
+import type { GivenSetup, Setup } from "../recording/setup.js";
 import { isoUtc, MINUTE } from "../recording/time.js";
 import { type Assessment, RESULT_SCHEMA_VERSION } from "./assessment.js";
 import { listEvents } from "./event-table.js";
@@ -18,10 +18,12 @@ export interface JudgeInput {
   readonly measurements: Measurements;
   readonly findings: readonly Finding[];
   readonly setup: Setup;
+  /** Statements of the user that the result repeats or judges by. */
+  readonly given: GivenSetup;
 }
 
 /** Rule set × measurements × setup → the result document. Pure: same inputs, same bytes. */
-export function judge({ tool, ruleSet, recording, measurements, findings, setup }: JudgeInput): Assessment {
+export function judge({ tool, ruleSet, recording, measurements, findings, setup, given }: JudgeInput): Assessment {
   const { tests, notAssessed } = planTests(ruleSet, measurements, setup);
   const weeks = judgeWeeks(tests, measurements, findings);
   return {
@@ -29,6 +31,8 @@ export function judge({ tool, ruleSet, recording, measurements, findings, setup 
     tool,
     sources: [...recording.sources],
     setup: Object.fromEntries(Object.entries(setup).filter(([, stated]) => stated !== undefined)),
+    report: { ...given.report },
+    instrument: { ...given.instrument },
     recording: {
       kind: recording.kind,
       start: isoUtc(recording.start),
@@ -55,6 +59,9 @@ export function judge({ tool, ruleSet, recording, measurements, findings, setup 
       remarks: [...recording.ledger.remarks, ...measurements.remarks],
     },
     ruleSet: describe(ruleSet),
+    decision: { rule: "simple", origin: "assumed" },
+    uncertainties: [],
+    exclusions: [],
     verdict: siteVerdict(weeks),
     notAssessed,
     weeks,

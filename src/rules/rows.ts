@@ -75,6 +75,7 @@ export function judgeRow(test: CountedTest, start: Instant, end: Instant, findin
     outside,
     allowed: allowedOutside(share, decision.verdict === "undecided" ? expected : Math.min(n, expected)),
     missing,
+    excluded: 0,
     worst: worstOf(test, indices),
     percentile:
       n === 0

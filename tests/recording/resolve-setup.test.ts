@@ -8,10 +8,17 @@ const LV: SupplyFacts = {
   id: "lv",
   title: "EN 50160, low voltage",
   level: "LV",
+  network: "interconnected",
   nominalFrequency: 50,
   nominalVoltage: 230,
 };
-const MV: SupplyFacts = { id: "mv", title: "EN 50160, medium voltage", level: "MV", nominalFrequency: 50 };
+const MV: SupplyFacts = {
+  id: "mv",
+  title: "EN 50160, medium voltage",
+  level: "MV",
+  network: "interconnected",
+  nominalFrequency: 50,
+};
 
 const RECORDING: Pick<Recording, "ledger" | "waveforms"> = {
   waveforms: [],
@@ -80,5 +87,20 @@ describe("the setup a verdict rests on", () => {
       declaredVoltage: { value: 240, origin: "given" },
       instrument: { value: "class A (IEC 61000-4-30), serial number 7" },
     });
+  });
+});
+
+describe("a network that the limit set is not for", () => {
+  const levels = { L1: 230, L2: 230, L3: 230 };
+  it.each([
+    [{ level: "MV" as const }, /network is MV, but EN 50160, low voltage holds for LV/],
+    [{ interconnected: false }, /not interconnected, but EN 50160, low voltage holds for one that is;/],
+  ])("is refused: %o", (network, message) => {
+    expect(() => resolve({ network }, true, levels, LV)).toThrow(message);
+  });
+
+  it("is named in the setup where the two agree", () => {
+    const network = { level: "LV" as const, interconnected: true, earthing: "TT" };
+    expect(resolve({ network }, true, levels, LV).network?.value).toBe("LV, interconnected, earthing TT");
   });
 });
