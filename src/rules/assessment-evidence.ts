@@ -5,7 +5,7 @@ import {
   instrumentSchema,
   reportIdentitySchema,
 } from "../recording/setup-evidence.js";
-import { count, text, time } from "./result-parts.js";
+import { count, quantity, text, time } from "./result-parts.js";
 
 /** The parts of results.json that say how sure a verdict is, and on whose word it rests. */
 
@@ -24,7 +24,7 @@ export const decisionSchema = z.strictObject({
  * squares, each taken at the value it is asked for.
  */
 export const uncertaintySchema = z.strictObject({
-  quantity: z.string(),
+  quantity,
   from: z.enum(["instrument", "sensor", "resolution"]),
   /** Expanded uncertainty, ±, with the coverage factor `k`. */
   expanded: z.number().positive(),
