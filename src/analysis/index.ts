@@ -2,11 +2,13 @@ import type { IntervalSeries, Measurements, Unavailable } from "../recording/mea
 import { keyText, QUANTITIES, type Quantity } from "../recording/quantity.js";
 import type { Recording } from "../recording/recording.js";
 import type { MeasurementSettings } from "../recording/setup.js";
-import { type Duration, durationText, HOUR, MINUTE, SECOND } from "../recording/time.js";
+import { areSnippets, sampledTime } from "../recording/snippets.js";
+import { DAY, type Duration, durationText, HOUR, MINUTE, SECOND } from "../recording/time.js";
 import { aggregate, asIntervalSeries, type SourceSeries } from "./aggregation.js";
 import { derive } from "./derive.js";
 import { pltFromPst, pltOfBlocks } from "./flicker.js";
 import { joinSeries } from "./join-series.js";
+import { soundEvents } from "./logged-events.js";
 import type { MeasuringPoint } from "./waveform/chain.js";
 import { measureWaveforms } from "./waveform/measure-waveforms.js";
 
@@ -24,7 +26,8 @@ export function standardInterval(quantity: Quantity): Duration {
 }
 
 /**
- * Recording → Measurements: what was logged and what was sampled, each at the intervals the standards judge.
+ * Recording → Measurements: what was logged and what was sampled, each at the intervals the standards judge. Where both
+ * hold a value the logged one is judged; samples that are snippets beside logged series show events only.
  * @throws UsageError for waveforms that the chain cannot measure
  */
 export async function measure(
@@ -34,17 +37,34 @@ export async function measure(
   settings: MeasurementSettings = {},
 ): Promise<Measurements> {
   const logged = measureLogged(recording, wanted);
-  const sampled = await measureWaveforms(recording.waveforms, point, settings);
-  const remarks = [...new Set([...logged.remarks, ...sampled.remarks])];
+  const snippets = areSnippets(recording);
+  const eventsOnly = snippets && recording.series.length > 0;
+  const sampled = await measureWaveforms(recording.waveforms, point, settings, eventsOnly);
+  const events = [...sampled.events, ...soundEvents(recording.events ?? [], sampled.events, point, settings)];
+  const remarks = [...logged.remarks, ...sampled.remarks, ...(eventsOnly ? [snippetsRemark(recording)] : [])];
   return {
     start: recording.start,
     end: recording.end,
-    series: [...logged.series, ...sampled.series],
-    events: sampled.events,
-    eventsSought: recording.waveforms.length > 0,
+    series: merged(logged.series, sampled.series),
+    events: events.sort((a, b) => a.start - b.start),
+    eventsSought: recording.waveforms.length > 0 && !snippets,
+    ...((snippets || recording.events !== undefined) && { eventsTriggered: true }),
     unavailable: [...logged.unavailable, ...sampled.unavailable],
-    remarks,
+    remarks: [...new Set(remarks)],
   };
+}
+
+function snippetsRemark({ waveforms, start, end }: Recording): string {
+  const seconds = Number((sampledTime(waveforms) / SECOND).toPrecision(3));
+  const days = Number(((end - start) / DAY).toPrecision(3));
+  return `The waveforms of the log last ${seconds} s of ${days} d; events are taken from them, interval values only from what was logged.`;
+}
+
+/** Logged series, and the sampled ones of what was not logged at that interval. */
+function merged(logged: readonly IntervalSeries[], sampled: readonly IntervalSeries[]): readonly IntervalSeries[] {
+  const place = (s: IntervalSeries) => `${keyText(s)} ${s.interval}`;
+  const known = new Set(logged.map(place));
+  return [...logged, ...sampled.filter((s) => !known.has(place(s)))];
 }
 
 type Measured = Pick<Measurements, "series" | "unavailable" | "remarks">;

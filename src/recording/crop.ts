@@ -1,5 +1,6 @@
 import { UsageError } from "../errors.js";
 import type { Ledger, LoggedSeries, Recording, TimeAxis } from "./recording.js";
+import { spanOf } from "./snippets.js";
 import { type Instant, isoUtc } from "./time.js";
 import { instantOfSample, sampleOfInstant, type WaveformBlock, type WaveformSource } from "./waveform.js";
 
@@ -43,11 +44,7 @@ export function crop(recording: Recording, from: Instant | undefined, to: Instan
       `Nothing of the log lies in the span asked for; it runs from ${isoUtc(recording.start)} to ${isoUtc(recording.end)}.`,
     );
   }
-  const start = Math.min(...kept.map((s) => s.axis.starts[0] as number), ...waveforms.map((w) => w.start));
-  const end = Math.max(
-    ...kept.map((s) => (s.axis.starts[s.axis.starts.length - 1] as number) + s.axis.interval),
-    ...waveforms.map((w) => instantOfSample(w, w.length)),
-  );
+  const { start, end } = spanOf(kept, waveforms);
   const remark = `Only the span from ${isoUtc(start)} to ${isoUtc(end)} was asked for; the log runs from ${isoUtc(recording.start)} to ${isoUtc(recording.end)}.`;
   return {
     ...recording,
@@ -55,6 +52,9 @@ export function crop(recording: Recording, from: Instant | undefined, to: Instan
     end,
     series: kept,
     waveforms,
+    ...(recording.events !== undefined && {
+      events: recording.events.filter((e) => e.start >= first && e.start < last),
+    }),
     cropped: { start: recording.start, end: recording.end },
     ledger: cropLedger(recording.ledger, start, end, remark),
   };
@@ -85,7 +85,13 @@ function cropWaveform(source: WaveformSource, from: Instant, to: Instant): Wavef
       if (skip < stop) yield { first: first + skip - begin, samples: samples.map((s) => s.subarray(skip, stop)) };
     }
   }
-  return [{ ...source, start: instantOfSample(source, begin), length: end - begin, blocks }];
+  const stretches = source.stretches?.flatMap(({ first, length }) => {
+    const [from, to] = [Math.max(begin, first), Math.min(end, first + length)];
+    return from < to ? [{ first: from - begin, length: to - from }] : [];
+  });
+  if (stretches?.length === 0) return [];
+  const cut = { ...source, start: instantOfSample(source, begin), length: end - begin, blocks };
+  return [stretches === undefined ? cut : { ...cut, stretches }];
 }
 
 /** How many leading entries of a rising array meet the condition. */

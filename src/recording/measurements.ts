@@ -15,6 +15,8 @@ export interface Measurements {
   readonly events: readonly VoltageEvent[];
   /** Whether the recording could show events: an empty list says that there were none only where it could. */
   readonly eventsSought: boolean;
+  /** The recording holds what a recorder was triggered by: events, but nothing says that there were no others. */
+  readonly eventsTriggered?: true;
   /** What could not be derived and why, in plain words, for "not assessed". */
   readonly unavailable: readonly Unavailable[];
   /** What was derived and how, in plain words ("u2 from three phase-to-phase voltages"). */

@@ -1,3 +1,5 @@
+import type { Text } from "../sentence.js";
+import type { LoggedEvent } from "./logged-event.js";
 import type { SeriesKey, Unit } from "./quantity.js";
 import type { Duration, Instant } from "./time.js";
 import type { WaveformSource } from "./waveform.js";
@@ -9,7 +11,7 @@ import type { WaveformSource } from "./waveform.js";
 export interface Recording {
   readonly kind: "logged-series" | "waveforms";
   readonly sources: readonly SourceFile[];
-  /** Start of the first interval or sample and end of the last one. */
+  /** Start of the first interval or sample and end of the last one; see spanOf for samples beside logged series. */
   readonly start: Instant;
   readonly end: Instant;
   /** The span of the whole log, where only part of it was asked for. */
@@ -17,6 +19,8 @@ export interface Recording {
   readonly series: readonly LoggedSeries[];
   /** Sampled channels, read as a stream of blocks when they are measured. */
   readonly waveforms: readonly WaveformSource[];
+  /** What the recorder itself listed as events, in time order. */
+  readonly events?: readonly LoggedEvent[];
   readonly ledger: Ledger;
 }
 
@@ -52,6 +56,8 @@ export interface LoggedSeries extends SeriesKey {
 /** How the log was understood, and what of it was not used. Every entry appears in `inspect` and in the report. */
 export interface Ledger {
   readonly columns: readonly ColumnReading[];
+  /** The parts that the log consists of, where it says so. */
+  readonly observations?: readonly ObservationReading[];
   readonly timeBase: TimeBase;
   /** Steps of reading that a reader of the report must know (joined files, stamps put on the tick, skipped lines …). */
   readonly remarks: readonly string[];
@@ -81,7 +87,25 @@ export interface ColumnReading {
   readonly meaning?: ColumnMeaning | ChannelMeaning;
   /** A column that holds no series but is used: the stamps, or the flags of the intervals. */
   readonly use?: "time" | "flag";
+  /** It holds samples, in a log that holds logged series as well. */
+  readonly sampled?: true;
   readonly reason: string;
+}
+
+/** A part of a log with a start of its own: a table of intervals, or what was recorded around a trigger. */
+export interface ObservationReading {
+  readonly file: string;
+  readonly name: string;
+  readonly start: Instant;
+  readonly triggered?: Instant;
+  /** What made the recorder write it, in the words of the standard. */
+  readonly trigger: Text;
+  readonly category?: Text;
+  readonly channels: number;
+  /** Rows or samples of its longest channel. */
+  readonly rows: number;
+  /** What of it is used, or why nothing is. */
+  readonly use: Text;
 }
 
 export interface ColumnMeaning extends SeriesKey {
@@ -100,8 +124,12 @@ export interface TimeBase {
   /** IANA zone or fixed offset for local times: the given one; else that of the stamps ("UTC" where they carry offsets). */
   readonly zone: string;
   readonly zoneOrigin: "given" | "stamps" | "assumed";
+  /** How the zone was told, where it was not by the stamps' own offsets. */
+  readonly zoneReason?: Text;
   readonly intervalLabel: "start" | "end";
   readonly labelOrigin: "given" | "inferred" | "assumed";
+  /** How the label was inferred, where it was not by the header of the time column. */
+  readonly labelReason?: Text;
   /** Plain words: "d.m.y hh:mm, by the point between the numbers". */
   readonly stampForm: string;
 }

@@ -47,7 +47,9 @@ export function resolveSetup(
     zone: {
       value: timeBase.zone,
       origin: timeBase.zoneOrigin === "stamps" ? "inferred" : timeBase.zoneOrigin,
-      ...(timeBase.zoneOrigin === "stamps" && { reason: "the stamps carry their own offset from UTC" }),
+      ...(timeBase.zoneOrigin === "stamps" && {
+        reason: String(timeBase.zoneReason ?? "the stamps carry their own offset from UTC"),
+      }),
       ...(timeBase.zoneOrigin === "assumed" && {
         reason: "the stamps carry no zone and none was given; they are read as UTC (--zone names another)",
       }),
@@ -55,7 +57,9 @@ export function resolveSetup(
     intervalLabel: {
       value: timeBase.intervalLabel,
       origin: timeBase.labelOrigin,
-      ...(timeBase.labelOrigin === "inferred" && { reason: "the header of the time column says so" }),
+      ...(timeBase.labelOrigin === "inferred" && {
+        reason: String(timeBase.labelReason ?? "the header of the time column says so"),
+      }),
       ...(timeBase.labelOrigin === "assumed" && {
         reason:
           "the log does not say whether a stamp marks the start or the end of its interval (setup: intervalLabel)",

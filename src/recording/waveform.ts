@@ -21,6 +21,8 @@ export interface WaveformSource {
   readonly start: Instant;
   /** Samples from the first to the last, those lost in gaps included. */
   readonly length: number;
+  /** Where the samples lie between gaps, where it is known before they are read; without it, all are there. */
+  readonly stretches?: readonly { readonly first: number; readonly length: number }[];
   blocks(): AsyncIterable<WaveformBlock>;
 }
 

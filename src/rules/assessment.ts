@@ -223,6 +223,8 @@ export const assessmentSchema = z.strictObject({
       phases: z.array(phase),
       ...eventMeasure,
       unit: z.string(),
+      /** The recorder's own figures; absent where the event was found in samples here. */
+      origin: z.literal("logged").optional(),
       /** Each of `phases` by itself; `crossings`: how often it crossed the threshold. */
       perPhase: z.array(z.strictObject({ phase, ...eventMeasure, crossings: count })).optional(),
       /** A dip during which all phases were interrupted. */

@@ -41,10 +41,11 @@ export function interruptionLength({ kind, durationS, complete }: VoltageEvent):
 export function listEvents(events: readonly VoltageEvent[], { requirements }: RuleSet): Assessment["events"] {
   const tables = requirements.map((r) => r.criterion).filter((c) => c.kind === "event-table");
   return events.map((event) => {
-    const { origin: _origin, trace: _trace, waveform: _waveform, perPhase, cutOff, phases, start, ...numbers } = event;
+    const { origin, trace: _trace, waveform: _waveform, perPhase, cutOff, phases, start, ...numbers } = event;
     const interruption = interruptionLength(event);
     return {
       ...numbers,
+      ...(origin === "logged" && { origin }),
       phases: [...phases],
       start: isoUtc(start),
       ...(perPhase !== undefined && { perPhase: perPhase.map((p) => ({ ...p, start: isoUtc(p.start) })) }),

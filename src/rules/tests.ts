@@ -61,7 +61,8 @@ export function planTests(
   for (const requirement of ruleSet.requirements) {
     const { criterion } = requirement;
     if (criterion.kind === "event-table" || criterion.kind === "indication") {
-      if (!measurements.eventsSought) notAssessed.push({ requirement: requirement.id, reason: noEvents(criterion) });
+      if (!measurements.eventsSought)
+        notAssessed.push({ requirement: requirement.id, reason: noEvents(criterion, measurements) });
       continue;
     }
     if (criterion.kind === "share-below-curve") {
@@ -203,8 +204,18 @@ function notLogged(requirement: Requirement): Reason {
   };
 }
 
-function noEvents(criterion: Criterion & { kind: "event-table" | "indication" }): Reason {
+function noEvents(
+  criterion: Criterion & { kind: "event-table" | "indication" },
+  { eventsTriggered }: Measurements,
+): Reason {
   const what = criterion.kind === "event-table" ? `${criterion.event}s` : "rapid voltage changes";
+  if (eventsTriggered) {
+    return {
+      id: "events-triggered",
+      sentence: `The log holds only those ${what} that the recorder was triggered by, at its own thresholds; there may be others, so they are listed but not counted against the standard.`,
+      values: { event: what },
+    };
+  }
   return {
     id: "no-events",
     sentence: `The log holds interval values only; ${what} need recorded events or waveforms.`,

@@ -5,14 +5,19 @@ import type { WaveformSource } from "../../recording/waveform.js";
 import { joinSeries } from "../join-series.js";
 import type { MeasuringPoint } from "./chain.js";
 
+/** The phenomena that list events. */
+const EVENTS: ReadonlySet<string> = new Set(["voltage-events", "rapid-voltage-change", "transients", "inrush-current"]);
+
 /**
  * Measures each source of a recording by the chain and puts series of one quantity, phase and interval together in time
  * order; see joinSeries for an interval that two sources share.
+ * @param eventsOnly of snippets beside logged series, whose interval values would stand for hardly any of the interval
  */
 export async function measureWaveforms(
   sources: readonly WaveformSource[],
   point: MeasuringPoint,
   settings: MeasurementSettings,
+  eventsOnly = false,
 ): Promise<Pick<Measurements, "series" | "events" | "unavailable" | "remarks">> {
   if (sources.length === 0) return { series: [], events: [], unavailable: [], remarks: [] };
   // The chain and its transforms are loaded only where there are samples to measure.
@@ -24,10 +29,11 @@ export async function measureWaveforms(
     ...(signallingFrequencies !== undefined && { signallingFrequencies }),
     ...(lamp !== undefined && { lamp }),
   };
+  const measured = phenomena(settings).filter((p) => !eventsOnly || EVENTS.has(p.id));
   const results = [];
-  for (const source of sources) results.push(await measureWaveform(source, point, options, phenomena(settings)));
+  for (const source of sources) results.push(await measureWaveform(source, point, options, measured));
   const series = new Map<string, IntervalSeries>();
-  for (const part of results.flatMap((r) => r.series)) {
+  for (const part of eventsOnly ? [] : results.flatMap((r) => r.series)) {
     const key = `${keyText(part)} ${part.interval}`;
     const before = series.get(key);
     series.set(key, before === undefined ? part : joinSeries(before, part));
@@ -35,7 +41,7 @@ export async function measureWaveforms(
   return {
     series: [...series.values()],
     events: results.flatMap((r) => r.events).sort((a, b) => a.start - b.start),
-    unavailable: results.flatMap((r) => r.unavailable),
-    remarks: [...new Set(results.flatMap((r) => r.remarks))],
+    unavailable: eventsOnly ? [] : results.flatMap((r) => r.unavailable),
+    remarks: eventsOnly ? [] : [...new Set(results.flatMap((r) => r.remarks))],
   };
 }

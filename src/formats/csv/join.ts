@@ -2,7 +2,7 @@ import { LogError } from "../../errors.js";
 import { keyText, QUANTITIES, type SeriesKey, type Unit } from "../../recording/quantity.js";
 import type { ColumnMeaning, LoggedSeries } from "../../recording/recording.js";
 import type { Instant } from "../../recording/time.js";
-import type { Table } from "./read-table.js";
+import type { LoggedTable } from "./logged-table.js";
 import { type AxisGroup, NOWHERE } from "./time-axis.js";
 
 export interface Joined {
@@ -69,7 +69,7 @@ function findColumns({ tables }: AxisGroup): Map<string, Column> {
       const name = columnName(meaning, meaning.statistic);
       const column = columns.get(name) ?? { meaning, unit, parts: [] };
       if (column.unit !== unit) {
-        const other = (tables[column.parts[0]?.table ?? 0] as Table).file;
+        const other = (tables[column.parts[0]?.table ?? 0] as LoggedTable).file;
         throw new LogError(
           table.file,
           `column ${position}`,
@@ -86,7 +86,7 @@ function findColumns({ tables }: AxisGroup): Map<string, Column> {
 /** The values of a column on the axis. The store's own array is used where possible and given up otherwise. */
 function valuesOnAxis(group: AxisGroup, { parts }: Column, conflicting: Set<number>): Float64Array {
   const take = ({ table, place }: Column["parts"][number]) => {
-    const { store } = group.tables[table] as Table;
+    const { store } = group.tables[table] as LoggedTable;
     const values = (store.values[place] as Float64Array).subarray(0, store.rows);
     store.values[place] = new Float64Array(0);
     return values;
@@ -169,10 +169,10 @@ function countDuplicates({ tables, places, axis }: AxisGroup, conflicting: Reado
 }
 
 /** Sets of tables that are linked by common columns. */
-function relatedTables(tables: readonly Table[]): Table[][] {
-  const names = (table: Table) =>
+function relatedTables(tables: readonly LoggedTable[]): LoggedTable[][] {
+  const names = (table: LoggedTable) =>
     table.columns.flatMap(({ meaning }) => (meaning === undefined ? [] : [columnName(meaning, meaning.statistic)]));
-  let sets: { tables: Table[]; columns: Set<string> }[] = [];
+  let sets: { tables: LoggedTable[]; columns: Set<string> }[] = [];
   for (const table of tables) {
     const own = names(table);
     const [linked, apart] = [

@@ -1,6 +1,5 @@
 import { LogError, UsageError } from "../../errors.js";
 import type { LogFile, Progress } from "../../recording/log-file.js";
-import { keyText } from "../../recording/quantity.js";
 import type { ColumnReading } from "../../recording/recording.js";
 import type { GivenSetup } from "../../recording/setup.js";
 import { findLayout, type Layout, stampIndexes } from "./layout.js";
@@ -24,14 +23,6 @@ export interface Table {
   readonly hasOffset: boolean;
   readonly twelveHour: boolean;
   readonly remarks: readonly string[];
-}
-
-/** Equal for files that hold the same columns. */
-export function columnsKey({ columns }: Table): string {
-  return columns
-    .flatMap(({ meaning }) => (meaning === undefined ? [] : [`${keyText(meaning)} ${meaning.statistic}`]))
-    .sort()
-    .join("\n");
 }
 
 const MOST_ROWS_AT_FIRST = 1_000_000;

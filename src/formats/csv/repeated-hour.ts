@@ -1,19 +1,19 @@
 import type { Instant } from "../../recording/time.js";
 import type { TimeZone } from "../../recording/time-zone.js";
-import { columnsKey, type Table } from "./read-table.js";
+import { columnsKey, type LoggedTable } from "./logged-table.js";
 
 /**
  * Rows of one table that fall into one repeated hour in autumn, in file order, by their index. Their `store.times` are
  * still local.
  */
 export interface RepeatedRows {
-  readonly table: Table;
+  readonly table: LoggedTable;
   readonly zone: TimeZone;
   readonly rows: number[];
 }
 
 /** By the instant of the clock change, then by table. */
-export type RepeatedHours = Map<Instant, Map<Table, RepeatedRows>>;
+export type RepeatedHours = Map<Instant, Map<LoggedTable, RepeatedRows>>;
 
 /**
  * Places the rows of repeated hours by file order: the first pass through the hour lasts until time steps back, what
@@ -21,8 +21,8 @@ export type RepeatedHours = Map<Instant, Map<Table, RepeatedRows>>;
  * Where the step cannot be found, or time steps back more than once, the rows cannot be placed: their time becomes NaN.
  * @returns by table, how many rows could not be placed.
  */
-export function placeRepeatedHours(hours: RepeatedHours): ReadonlyMap<Table, number> {
-  const unplaced = new Map<Table, number>();
+export function placeRepeatedHours(hours: RepeatedHours): ReadonlyMap<LoggedTable, number> {
+  const unplaced = new Map<LoggedTable, number>();
   for (const parts of hours.values()) {
     for (const sequence of sequences([...parts.values()])) {
       const locals = sequence.flatMap(({ table, rows }) => rows.map((i) => table.store.times[i] as number));

@@ -2,12 +2,11 @@ import { LogError } from "../../errors.js";
 import type { TimeAxis } from "../../recording/recording.js";
 import { type Duration, durationText, type Instant } from "../../recording/time.js";
 import { fromTick, intervalOf, JITTER, tickPhase } from "./interval.js";
-import type { PlacedTable } from "./place-stamps.js";
-import { columnsKey, type Table } from "./read-table.js";
+import { columnsKey, type LoggedTable } from "./logged-table.js";
 
-/** Tables that share a time axis, and where their rows stand on it. */
+/** LoggedTables that share a time axis, and where their rows stand on it. */
 export interface AxisGroup {
-  readonly tables: readonly Table[];
+  readonly tables: readonly LoggedTable[];
   readonly axis: TimeAxis;
   /**
    * Per table, for each of its rows the place on the axis; `NOWHERE` for a row that could not be placed. Undefined where
@@ -20,13 +19,19 @@ export interface AxisGroup {
 
 export const NOWHERE = 0xffff_ffff;
 
+/** A table whose times are instants, and what its stamps mark. */
+export interface Placed {
+  readonly table: LoggedTable;
+  readonly label: "start" | "end";
+}
+
 /**
  * Finds the interval of every table and the time axes they share: tables with the same interval whose ticks lie alike or
  * that hold a common column share one. Stamps within 1 % of the interval around their tick are put on it.
  * After this, `store.times` are interval starts.
  * @throws LogError if an interval cannot be told.
  */
-export function timeAxes(placed: readonly PlacedTable[]): AxisGroup[] {
+export function timeAxes(placed: readonly Placed[]): AxisGroup[] {
   const intervals = findIntervals(placed);
   for (const { table, label } of placed) {
     if (label === "end") shift(table, -(intervals.get(table) as Duration));
@@ -57,8 +62,8 @@ export function timeAxes(placed: readonly PlacedTable[]): AxisGroup[] {
  * Each file tells its own interval; files with the same columns tell it together where that makes them one denser log,
  * or where a file is too short to tell.
  */
-function findIntervals(placed: readonly PlacedTable[]): ReadonlyMap<Table, Duration> {
-  const intervals = new Map<Table, Duration>();
+function findIntervals(placed: readonly Placed[]): ReadonlyMap<LoggedTable, Duration> {
+  const intervals = new Map<LoggedTable, Duration>();
   const keys = new Set(placed.map((p) => columnsKey(p.table)));
   for (const key of keys) {
     const tables = placed.map((p) => p.table).filter((table) => columnsKey(table) === key);
@@ -77,7 +82,7 @@ function findIntervals(placed: readonly PlacedTable[]): ReadonlyMap<Table, Durat
   return intervals;
 }
 
-function noInterval(table: Table): LogError {
+function noInterval(table: LoggedTable): LogError {
   const starts = sortedStarts([table]);
   const what =
     starts.length < 2
@@ -86,17 +91,17 @@ function noInterval(table: Table): LogError {
   return new LogError(table.file, undefined, what);
 }
 
-function shift({ store }: Table, by: Duration): void {
+function shift({ store }: LoggedTable, by: Duration): void {
   for (let i = 0; i < store.rows; i++) store.times[i] = (store.times[i] as number) + by;
 }
 
 interface Group {
-  readonly tables: Table[];
+  readonly tables: LoggedTable[];
   readonly interval: Duration;
   readonly phase: Duration | undefined;
 }
 
-function groups(tables: readonly Table[], intervals: ReadonlyMap<Table, Duration>): Group[] {
+function groups(tables: readonly LoggedTable[], intervals: ReadonlyMap<LoggedTable, Duration>): Group[] {
   let all: Group[] = tables.map((table) => {
     const interval = intervals.get(table) as Duration;
     return { tables: [table], interval, phase: tickPhase(sortedStarts([table]), interval) };
@@ -128,7 +133,7 @@ function belongTogether(a: Group, b: Group): boolean {
   );
 }
 
-function putOnTicks(tables: readonly Table[], interval: Duration, phase: Duration | undefined): string[] {
+function putOnTicks(tables: readonly LoggedTable[], interval: Duration, phase: Duration | undefined): string[] {
   if (phase === undefined) return [];
   let [most, moved] = [0, 0];
   for (const { store } of tables) {
@@ -147,11 +152,8 @@ function putOnTicks(tables: readonly Table[], interval: Duration, phase: Duratio
   ];
 }
 
-function names(tables: readonly Table[]): string {
-  return tables
-    .map((table) => table.file)
-    .toSorted()
-    .join(", ");
+function names(tables: readonly LoggedTable[]): string {
+  return [...new Set(tables.map((table) => table.file))].toSorted().join(", ");
 }
 
 function lengthText(d: Duration): string {
@@ -159,7 +161,7 @@ function lengthText(d: Duration): string {
 }
 
 /** The different starts of all placed rows, in time order. Where one table is already so, its own array. */
-function sortedStarts(tables: readonly Table[]): Float64Array {
+function sortedStarts(tables: readonly LoggedTable[]): Float64Array {
   const [only] = tables;
   if (only !== undefined && tables.length === 1 && isIncreasing(only))
     return only.store.times.subarray(0, only.store.rows);
@@ -177,7 +179,7 @@ function sortedStarts(tables: readonly Table[]): Float64Array {
   return sorted.subarray(0, kept);
 }
 
-function isIncreasing({ store }: Table): boolean {
+function isIncreasing({ store }: LoggedTable): boolean {
   for (let i = 0; i < store.rows; i++) {
     // Negated, so that NaN counts as not increasing.
     if (!((store.times[i] as number) > (i === 0 ? Number.NEGATIVE_INFINITY : (store.times[i - 1] as number))))
@@ -186,7 +188,7 @@ function isIncreasing({ store }: Table): boolean {
   return true;
 }
 
-function placesOn(starts: Float64Array, { store }: Table): Uint32Array | undefined {
+function placesOn(starts: Float64Array, { store }: LoggedTable): Uint32Array | undefined {
   if (starts.length === store.rows && starts.every((t, i) => t === store.times[i])) return undefined;
   const places = new Uint32Array(store.rows);
   let guess = 0;

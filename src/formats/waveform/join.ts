@@ -119,6 +119,7 @@ function sourceOf(parts: readonly PlacedPart[], samplesPerSecond: number): Wavef
     samplesPerSecond,
     start: first.start,
     length: last.at + last.length,
+    stretches: parts.map(({ at, length }) => ({ first: at, length })),
     blocks: () => blocksOf(parts),
   };
 }
