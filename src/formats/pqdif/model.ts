@@ -1,4 +1,5 @@
 import type { Instant } from "../../recording/time.js";
+import type { Text } from "../../sentence.js";
 
 /**
  * What a PQDIF file (IEEE 1159.3) says, before anything is taken for a quantity of this program: the logical layer, with
@@ -13,9 +14,13 @@ export interface PqdifFile {
   readonly warnings: readonly PqdifWarning[];
 }
 
+/** Faults of one kind are told once. */
 export interface PqdifWarning {
+  /** Of the file; in a compressed record its first byte. */
   readonly byte: number;
-  readonly what: string;
+  readonly what: Text;
+  /** How often the fault was found; `byte` and `what` tell the first. */
+  readonly times: number;
 }
 
 export interface PqdifContainer {
@@ -127,11 +132,15 @@ export interface PqdifChannel {
   readonly group?: number;
   readonly frequency?: number;
   readonly characteristics: PqdifCharacteristics;
-  /** The i-th belongs to the i-th series definition; `count` values, 0 where the vector is empty or missing. */
+  /** The i-th belongs to the i-th series definition; `count` values, 0 where the vector is empty, missing or unreadable. */
   readonly series: readonly { readonly byte: number; readonly count: number; readonly base?: number }[];
 }
 
 export interface PqdifValues {
-  /** All values of a series; see `PqdifObservation.open`. @throws LogError where they cannot be read */
-  values(channel: number, series: number): Float64Array;
+  /**
+   * Values `from` to before `to` of a series, by default all; `channel` and `series` are indices into the observation. Empty
+   * where the series' `count` is 0.
+   * @throws LogError where they cannot be read
+   */
+  values(channel: number, series: number, from?: number, to?: number): Promise<Float64Array>;
 }
