@@ -4,6 +4,7 @@ import { runChecks } from "./checks/index.js";
 import { sha256OfFile } from "./evidence/sha256.js";
 import { openLogs } from "./formats/index.js";
 import { crop } from "./recording/crop.js";
+import { excludedSpans } from "./recording/excluded-span.js";
 import { withoutImpossibleValues } from "./recording/impossible-values.js";
 import type { LogFile, Progress } from "./recording/log-file.js";
 import type { Measurements } from "./recording/measurements.js";
@@ -54,12 +55,22 @@ export async function assess(files: readonly LogFile[], options: AssessOptions):
   const hashed = await withHashes(opened, files);
   const span = options.span?.(hashed);
   const recording = crop(hashed, span?.from, span?.to);
+  const exclusions = excludedSpans(options.setup.exclusions ?? [], recording);
   const levels = await voltageLevels(recording);
   const setup = resolveSetup(options.setup, options.ruleSetGiven, recording, levels, ruleSet);
   const wanted = wantedIntervals(ruleSet);
   const measurements = await measure(recording, measuringPoint(setup), wanted, options.setup.measurement);
   const findings = runChecks({ recording, measurements, setup });
-  const assessment = judge({ tool, ruleSet, recording, measurements, findings, setup, given: options.setup });
+  const assessment = judge({
+    tool,
+    ruleSet,
+    recording,
+    measurements,
+    findings,
+    setup,
+    given: options.setup,
+    exclusions,
+  });
   return { recording, measurements, assessment };
 }
 

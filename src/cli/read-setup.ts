@@ -20,6 +20,9 @@ export async function readSetup(options: SetupOptions): Promise<GivenSetup> {
     ...(options.dateOrder !== undefined && {
       dateOrder: oneOf("--date-order", options.dateOrder, ["dmy", "mdy", "ymd"]),
     }),
+    ...(options.decisionRule !== undefined && {
+      decisionRule: oneOf("--decision-rule", options.decisionRule, ["simple", "guarded"]),
+    }),
   };
   return given;
 }

@@ -7,6 +7,7 @@ export interface SetupOptions {
   readonly connection?: string;
   readonly zone?: string;
   readonly dateOrder?: string;
+  readonly decisionRule?: string;
 }
 
 export function addSetupOptions(command: Command): Command {

@@ -24,7 +24,7 @@ const NOMINAL_BAND = 0.15;
 /**
  * Completes the setup from the log and the limit set. Each fact says where it comes from; a fact that decides the
  * verdict and follows from neither is asked for.
- * @throws UsageError asking for `--declared` or `--connection`
+ * @throws UsageError asking for `--declared`, `--connection` or what the decision rule needs
  */
 export function resolveSetup(
   given: GivenSetup,
@@ -33,6 +33,7 @@ export function resolveSetup(
   levels: VoltageLevels,
   facts: SupplyFacts,
 ): Setup {
+  refuseGuardWithoutUncertainty(given);
   const { timeBase } = ledger;
   const sampled = waveforms.length > 0;
   const connection = resolveConnection(given, levels, loggedPhases(ledger), facts);
@@ -90,6 +91,15 @@ function instrumentText(instrument: NonNullable<GivenSetup["instrument"]>): stri
     certificate !== undefined && `certificate ${certificate}`,
   ];
   return parts.filter((p) => typeof p === "string").join(", ");
+}
+
+/** A guard band is as wide as the uncertainty: without one there is none. */
+function refuseGuardWithoutUncertainty({ decisionRule, instrument = {} }: GivenSetup): void {
+  const { class: accuracy, uncertainty = [] } = instrument;
+  if (decisionRule !== "guarded" || accuracy === "A" || accuracy === "S" || uncertainty.length > 0) return;
+  throw new UsageError(
+    "Guarded acceptance needs the uncertainty of the measurement; give the instrument's class (A or S) or its uncertainty in the setup, or leave the decision rule simple.",
+  );
 }
 
 /** @throws UsageError where the network is of another kind than the limit set is for */

@@ -95,7 +95,7 @@ export const weekSchema = z.strictObject({
   /** Lowest share of valid intervals among the week's binding requirements, 0…1. */
   coverage: z.number(),
   verdict: verdictSchema,
-  /** Absent where no exclusion was stated. */
+  /** Absent where no exclusion touches it. */
   verdictWithoutExclusions: verdictSchema.optional(),
   requirements: z.array(rowSchema),
 });

@@ -1,4 +1,5 @@
 import { allowedOutside } from "../decimal.js";
+import { overlappedIntervals, overlaps, type Span } from "../recording/excluded-span.js";
 import { type IntervalSeries, isValid } from "../recording/measurements.js";
 import type { Instant } from "../recording/time.js";
 import type { Reason, Verdict } from "./assessment.js";
@@ -10,40 +11,88 @@ export const NEEDED_COVERAGE = 0.95;
 /**
  * Running counts over a test's series: entry i holds the counts of intervals 0…i−1, so that any window is counted by
  * two look-ups. `flagged` counts all flagged intervals, the others only valid ones. "Outside" is beyond an inclusive limit, on either side.
+ * Intervals that overlap an excluded span are in none of them.
  */
 export interface RunningCounts {
   readonly starts: Float64Array;
+  readonly excluded: readonly Span[];
   readonly valid: Uint32Array;
   readonly outside: Uint32Array;
   readonly flagged: Uint32Array;
   readonly flaggedValid: Uint32Array;
   readonly flaggedOutside: Uint32Array;
+  /** Only where the uncertainty of the values is known. */
+  readonly guard?: RunningGuard;
 }
 
-export function runningCounts({ series, limit }: Pick<Test, "series" | "limit">): RunningCounts {
+/** Of the intervals that decide: outside the limits moved inwards and outwards by the uncertainty; within it of a limit. */
+interface RunningGuard {
+  readonly narrowed: Uint32Array;
+  readonly widened: Uint32Array;
+  readonly near: Uint32Array;
+}
+
+/**
+ * @param excluded spans that do not count, disjoint and in time order
+ * @param uncertainty expanded uncertainty of a value, in its unit
+ */
+export function runningCounts(
+  { series, limit, requirement }: Pick<Test, "series" | "limit" | "requirement">,
+  excluded: readonly Span[] = [],
+  uncertainty?: (value: number) => number,
+): RunningCounts {
   const n = series.starts.length;
+  const column = () => new Uint32Array(n + 1);
   const columns = {
-    valid: new Uint32Array(n + 1),
-    outside: new Uint32Array(n + 1),
-    flagged: new Uint32Array(n + 1),
-    flaggedValid: new Uint32Array(n + 1),
-    flaggedOutside: new Uint32Array(n + 1),
+    valid: column(),
+    outside: column(),
+    flagged: column(),
+    flaggedValid: column(),
+    flaggedOutside: column(),
+  };
+  const guard = uncertainty && { narrowed: column(), widened: column(), near: column() };
+  const add = (to: Uint32Array, i: number, one: number) => {
+    to[i + 1] = (to[i] as number) + one;
   };
   for (let i = 0; i < n; i++) {
-    const valid = isValid(series, i) ? 1 : 0;
-    const outside = valid === 1 && isOutside(series.values[i] as number, limit) ? 1 : 0;
-    const flag = series.flagged[i] as number;
-    columns.valid[i + 1] = (columns.valid[i] as number) + valid;
-    columns.outside[i + 1] = (columns.outside[i] as number) + outside;
-    columns.flagged[i + 1] = (columns.flagged[i] as number) + flag;
-    columns.flaggedValid[i + 1] = (columns.flaggedValid[i] as number) + (valid & flag);
-    columns.flaggedOutside[i + 1] = (columns.flaggedOutside[i] as number) + (outside & flag);
+    const start = series.starts[i] as number;
+    const counted = excluded.length === 0 || !overlaps(excluded, start, start + series.interval) ? 1 : 0;
+    const value = series.values[i] as number;
+    const valid = counted & (isValid(series, i) ? 1 : 0);
+    const outside = valid === 1 && isOutside(value, limit) ? 1 : 0;
+    const flag = counted & (series.flagged[i] as number);
+    add(columns.valid, i, valid);
+    add(columns.outside, i, outside);
+    add(columns.flagged, i, flag);
+    add(columns.flaggedValid, i, valid & flag);
+    add(columns.flaggedOutside, i, outside & flag);
+    if (guard === undefined || uncertainty === undefined) continue;
+    const decides = valid === 1 && (flag === 0 || requirement.flagged !== "exclude");
+    const margin = decides ? uncertainty(value) : 0;
+    add(guard.narrowed, i, decides && isOutside(value, moved(limit, margin)) ? 1 : 0);
+    add(guard.widened, i, decides && isOutside(value, moved(limit, -margin)) ? 1 : 0);
+    add(guard.near, i, decides && isNear(value, limit, margin) ? 1 : 0);
   }
-  return { starts: series.starts, ...columns };
+  return { starts: series.starts, excluded, ...columns, ...(guard !== undefined && { guard }) };
 }
 
 export function isOutside(value: number, { min, max }: Test["limit"]): boolean {
   return (min !== undefined && value < min) || (max !== undefined && value > max);
+}
+
+/** A limit moved by an uncertainty counts as met by a value that reaches it to nine digits: roots of sums of squares are not exact decimals. */
+const SLACK = 1e-9;
+
+/** The limits moved inwards by `margin`; outwards where it is negative. */
+function moved({ min, max }: Test["limit"], margin: number): Test["limit"] {
+  return {
+    ...(min !== undefined && { min: min + margin - SLACK * Math.abs(min) }),
+    ...(max !== undefined && { max: max - margin + SLACK * Math.abs(max) }),
+  };
+}
+
+function isNear(value: number, { min, max }: Test["limit"], margin: number): boolean {
+  return [min, max].some((limit) => limit !== undefined && Math.abs(value - limit) <= margin + SLACK * Math.abs(limit));
 }
 
 /** Index of the first start at or after `t`. */
@@ -59,8 +108,9 @@ export function firstAtOrAfter(starts: Float64Array, t: Instant): number {
 }
 
 export interface WindowCounts {
-  /** Intervals that lie wholly in the window, on the series' own grid. */
+  /** Intervals that lie wholly in the window, on the series' own grid, without the excluded ones. */
   readonly expected: number;
+  readonly excluded: number;
   /** Index range of the series, `from` inclusive, `to` exclusive. */
   readonly from: number;
   readonly to: number;
@@ -68,6 +118,8 @@ export interface WindowCounts {
   readonly flagged: number;
   readonly all: { readonly n: number; readonly outside: number };
   readonly unflagged: { readonly n: number; readonly outside: number };
+  /** See RunningGuard. */
+  readonly guard?: { readonly narrowed: number; readonly widened: number; readonly near: number };
 }
 
 /** Counts of the intervals that lie wholly in [start, end). */
@@ -79,13 +131,20 @@ export function countWindow(counts: RunningCounts, series: IntervalSeries, start
   const all = { n: take(counts.valid), outside: take(counts.outside) };
   const phase = (series.starts[0] as number) % interval;
   const firstStart = Math.ceil((start - phase) / interval) * interval + phase;
+  const slots = Math.max(0, Math.floor((end - firstStart) / interval));
+  const excluded = overlappedIntervals(counts.excluded, firstStart, interval, slots);
+  const { guard } = counts;
   return {
-    expected: Math.max(0, Math.floor((end - firstStart) / interval)),
+    expected: slots - excluded,
+    excluded,
     from,
     to,
     all,
     flagged: take(counts.flagged),
     unflagged: { n: all.n - take(counts.flaggedValid), outside: all.outside - take(counts.flaggedOutside) },
+    ...(guard !== undefined && {
+      guard: { narrowed: take(guard.narrowed), widened: take(guard.widened), near: take(guard.near) },
+    }),
   };
 }
 

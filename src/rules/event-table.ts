@@ -1,5 +1,6 @@
+import { overlaps, type Span } from "../recording/excluded-span.js";
 import type { VoltageEvent } from "../recording/measurements.js";
-import { isoUtc } from "../recording/time.js";
+import { isoUtc, SECOND } from "../recording/time.js";
 import type { Assessment } from "./assessment.js";
 import type { Criterion, RuleSet } from "./rule-set.js";
 
@@ -37,12 +38,17 @@ export function interruptionLength({ kind, durationS, complete }: VoltageEvent):
   return complete === false ? undefined : "short";
 }
 
-/** Events as the result document lists them: numbers only, with the cell of the rule set's tables. */
-export function listEvents(events: readonly VoltageEvent[], { requirements }: RuleSet): Assessment["events"] {
+/** Events as the result document lists them: numbers only, with the cell of the rule set's tables; those in an excluded span are marked. */
+export function listEvents(
+  events: readonly VoltageEvent[],
+  { requirements }: RuleSet,
+  exclusions: readonly Span[] = [],
+): Assessment["events"] {
   const tables = requirements.map((r) => r.criterion).filter((c) => c.kind === "event-table");
   return events.map((event) => {
     const { origin, trace: _trace, waveform: _waveform, perPhase, cutOff, phases, start, ...numbers } = event;
     const interruption = interruptionLength(event);
+    const isExcluded = overlaps(exclusions, start, start + numbers.durationS * SECOND);
     return {
       ...numbers,
       ...(origin === "logged" && { origin }),
@@ -50,6 +56,7 @@ export function listEvents(events: readonly VoltageEvent[], { requirements }: Ru
       start: isoUtc(start),
       ...(perPhase !== undefined && { perPhase: perPhase.map((p) => ({ ...p, start: isoUtc(p.start) })) }),
       ...(cutOff !== undefined && { cutOff: { ...cutOff } }),
+      ...(isExcluded && { excluded: true as const }),
       ...(interruption !== undefined && { interruption }),
       ...tables.map((table) => classify(event, table)).find((cell) => cell !== undefined),
     };

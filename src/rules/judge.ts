@@ -1,3 +1,4 @@
+import { type ExcludedSpan, overlappedIntervals, overlaps, type Span, unionOf } from "../recording/excluded-span.js";
 import type { Finding } from "../recording/finding.js";
 import { type IntervalSeries, isValid, type Measurements } from "../recording/measurements.js";
 import { keyText, supplyPhases } from "../recording/quantity.js";
@@ -9,7 +10,7 @@ import { listEvents } from "./event-table.js";
 import type { RuleSet } from "./rule-set.js";
 import { summarise } from "./summary.js";
 import { planTests } from "./tests.js";
-import { judgeWeeks, siteVerdict } from "./weeks.js";
+import { judgeAll } from "./verdicts.js";
 
 export interface JudgeInput {
   readonly tool: { readonly name: string; readonly version: string };
@@ -20,12 +21,15 @@ export interface JudgeInput {
   readonly setup: Setup;
   /** Statements of the user that the result repeats or judges by. */
   readonly given: GivenSetup;
+  readonly exclusions: readonly ExcludedSpan[];
 }
 
 /** Rule set × measurements × setup → the result document. Pure: same inputs, same bytes. */
-export function judge({ tool, ruleSet, recording, measurements, findings, setup, given }: JudgeInput): Assessment {
+export function judge(input: JudgeInput): Assessment {
+  const { tool, ruleSet, recording, measurements, findings, setup, given, exclusions } = input;
   const { tests, notAssessed } = planTests(ruleSet, measurements, setup);
-  const weeks = judgeWeeks(tests, measurements, findings);
+  const verdicts = judgeAll({ tests, measurements, findings, setup, given, exclusions });
+  const reference = referenceSeries(measurements, setup);
   return {
     schema: RESULT_SCHEMA_VERSION,
     tool,
@@ -41,7 +45,7 @@ export function judge({ tool, ruleSet, recording, measurements, findings, setup,
       ...(recording.cropped !== undefined && {
         cropped: { start: isoUtc(recording.cropped.start), end: isoUtc(recording.cropped.end) },
       }),
-      intervals: intervalCounts(recording, measurements, setup),
+      intervals: intervalCounts(recording, reference, exclusions),
       findings: findings.map((f) => ({
         ...f,
         evidence: copy(f.evidence),
@@ -59,13 +63,19 @@ export function judge({ tool, ruleSet, recording, measurements, findings, setup,
       remarks: [...recording.ledger.remarks, ...measurements.remarks],
     },
     ruleSet: describe(ruleSet),
-    decision: { rule: "simple", origin: "assumed" },
-    uncertainties: [],
-    exclusions: [],
-    verdict: siteVerdict(weeks),
+    decision: verdicts.decision,
+    uncertainties: verdicts.uncertainties,
+    exclusions: verdicts.exclusions.map((exclusion, i) => ({
+      ...exclusion,
+      intervals: reference === undefined ? 0 : excludedIntervals(reference, exclusions.slice(i, i + 1)),
+    })),
+    verdict: verdicts.verdict,
+    ...(verdicts.verdictWithoutExclusions !== undefined && {
+      verdictWithoutExclusions: verdicts.verdictWithoutExclusions,
+    }),
     notAssessed,
-    weeks,
-    events: listEvents(measurements.events, ruleSet),
+    weeks: verdicts.weeks,
+    events: listEvents(measurements.events, ruleSet, exclusions),
     summary: summarise(measurements),
   };
 }
@@ -80,31 +90,48 @@ function copy(evidence: Finding["evidence"]): Assessment["recording"]["findings"
   return Object.fromEntries(Object.entries(evidence).map(([k, v]) => [k, typeof v === "object" ? [...v] : v]));
 }
 
-/** Counted on the supply voltage's ten-minute intervals; without them on the series that has the most intervals. */
-function intervalCounts(
-  recording: Recording,
-  { series }: Measurements,
-  setup: Setup,
-): Assessment["recording"]["intervals"] {
+/** The supply voltage's ten-minute intervals; without them the series that has the most intervals. */
+function referenceSeries({ series }: Measurements, setup: Setup): IntervalSeries | undefined {
   const phases = supplyPhases(setup.connection.value);
-  const { duplicates: duplicate } = recording.ledger;
   const measured = series.filter((s) => s.starts.length > 0);
-  const reference =
+  return (
     measured.find((s) => s.quantity === "voltage" && s.interval === 10 * MINUTE && phases.includes(s.phase)) ??
-    measured.reduce<IntervalSeries | undefined>((a, b) => (a && a.starts.length >= b.starts.length ? a : b), undefined);
+    measured.reduce<IntervalSeries | undefined>((a, b) => (a && a.starts.length >= b.starts.length ? a : b), undefined)
+  );
+}
+
+/** An interval that overlaps an excluded span is excluded, and neither present nor missing. */
+function intervalCounts(
+  { ledger }: Recording,
+  reference: IntervalSeries | undefined,
+  exclusions: readonly Span[],
+): Assessment["recording"]["intervals"] {
+  const { duplicates: duplicate } = ledger;
   if (reference === undefined) return { expected: 0, present: 0, missing: 0, duplicate, flagged: 0, excluded: 0 };
-  const present = reference.starts.filter((_, i) => isValid(reference, i)).length;
-  const first = reference.starts[0] as number;
-  const last = reference.starts[reference.starts.length - 1] as number;
-  const expected = Math.max(present, Math.round((last - first) / reference.interval) + 1);
+  const { starts, interval, flagged } = reference;
+  const valid = starts.filter((_, i) => isValid(reference, i));
+  const expected = Math.max(valid.length, gridLength(reference));
+  const excluded = excludedIntervals(reference, exclusions);
+  const present = valid.filter((start) => !overlaps(exclusions, start, start + interval)).length;
   return {
     expected,
     present,
-    missing: expected - present,
+    missing: Math.max(0, expected - present - excluded),
     duplicate,
-    flagged: reference.flagged.reduce((sum, f) => sum + f, 0),
-    excluded: 0,
+    flagged: flagged.reduce((sum, f) => sum + f, 0),
+    excluded,
   };
+}
+
+/** Intervals from the first to the last, those that are missing included. */
+function gridLength({ starts, interval }: IntervalSeries): number {
+  const [first, last] = [starts[0] as number, starts[starts.length - 1] as number];
+  return Math.round((last - first) / interval) + 1;
+}
+
+function excludedIntervals(series: IntervalSeries, exclusions: readonly Span[]): number {
+  const first = series.starts[0] as number;
+  return overlappedIntervals(unionOf(exclusions), first, series.interval, gridLength(series));
 }
 
 function describe(ruleSet: RuleSet): Assessment["ruleSet"] {

@@ -2,33 +2,13 @@ import { allowedOutside } from "../decimal.js";
 import type { Finding } from "../recording/finding.js";
 import { isValid } from "../recording/measurements.js";
 import { QUANTITIES } from "../recording/quantity.js";
-import { DAY, type Instant, isoUtc, SECOND, WEEK, YEAR } from "../recording/time.js";
-import type { Reason, Row } from "./assessment.js";
-import { countWindow, type Decision, decide, type RunningCounts, tooLittleData, type WindowCounts } from "./count.js";
+import { DAY, type Instant, isoUtc, SECOND, WEEK } from "../recording/time.js";
+import type { Row } from "./assessment.js";
+import type { WindowCounts } from "./count.js";
+import { judgeCounts } from "./decision.js";
+import { samplingOf } from "./sampling.js";
+import { type CountedTest, decisive, judgeWindow } from "./test-window.js";
 import type { Test } from "./tests.js";
-
-/** A test with its running counts, made once and used for every window. */
-export interface CountedTest extends Test {
-  readonly counts: RunningCounts;
-}
-
-type Reasoned = Decision & { readonly reason?: Reason };
-
-/** Whether flagged intervals are left out of the count that decides. */
-function decisive(test: Test, window: WindowCounts): { n: number; outside: number; expected: number } {
-  if (test.requirement.flagged === "include") return { ...window.all, expected: window.expected };
-  return { ...window.unflagged, expected: Math.max(0, window.expected - window.flagged) };
-}
-
-/** The counts that decide and their verdict in [start, end), before any finding about the recording. */
-export function decideWindow(
-  test: CountedTest,
-  start: Instant,
-  end: Instant,
-): Decision & { n: number; outside: number; missing: number } {
-  const { n, outside, expected } = decisive(test, countWindow(test.counts, test.series, start, end));
-  return { ...decide(test.share, expected, n, outside), n, outside, missing: Math.max(0, expected - n) };
-}
 
 /**
  * One requirement on one phase in [start, end). A daily requirement is judged day by day, as
@@ -37,25 +17,13 @@ export function decideWindow(
  * A finding that blocks the quantity makes the row undecided.
  */
 export function judgeRow(test: CountedTest, start: Instant, end: Instant, findings: readonly Finding[]): Row {
-  if (test.requirement.period === "day" && end - start > DAY) {
-    const days: Row[] = [];
-    const { starts } = test.counts;
-    const recorded = starts[starts.length - 1] as number;
-    for (let day = start; day === start || (day <= recorded && day + DAY <= end); day += DAY) {
-      days.push(judgeRow(test, day, day + DAY, findings));
-    }
-    return days.reduce((worst, row) => (isWorse(row, worst) ? row : worst));
-  }
+  if (test.requirement.period === "day" && end - start > DAY) return worstDay(test, start, end, findings);
   const { requirement, series, share, limit } = test;
-  const window = countWindow(test.counts, series, start, end);
-  const { n, outside, expected } = decisive(test, window);
-  const missing = Math.max(0, expected - n);
-  const counted = decide(share, expected, n, outside);
-  const reasoned =
-    counted.verdict === "undecided" ? { ...counted, reason: tooLittleData(share, expected, n, outside) } : counted;
-  const decision = withFinding(test, withPeriod(test, start, end, reasoned, outside), findings);
+  const counted = decisive(test, test.counts, start, end);
+  const { window, n, outside, excluded, missing } = counted;
+  const { verdict, reason, robust, zone } = judgeWindow(test, counted, start, end, findings);
+  const beside = besideExclusions(test, excluded, start, end, findings);
   const { indices, sorted } = decisiveValues(test, window);
-  const rank = n - allowedOutside(share, n);
   return {
     id: requirement.id,
     clause: requirement.clause,
@@ -73,52 +41,69 @@ export function judgeRow(test: CountedTest, start: Instant, end: Instant, findin
     origin: series.origin,
     n,
     outside,
-    allowed: allowedOutside(share, decision.verdict === "undecided" ? expected : Math.min(n, expected)),
+    allowed: allowedOutside(share, verdict === "undecided" ? counted.expected : Math.min(n, counted.expected)),
     missing,
-    excluded: 0,
+    excluded,
     worst: worstOf(test, indices),
-    percentile:
-      n === 0
-        ? {}
-        : {
-            ...(limit.min !== undefined && { low: sorted[n - rank] as number }),
-            ...(limit.max !== undefined && { high: sorted[rank - 1] as number }),
-          },
-    verdict: decision.verdict,
-    ...(decision.reason !== undefined && { reason: decision.reason }),
-    robust: decision.robust,
-    counts: { withFlagged: window.all, withoutFlagged: window.unflagged },
-  };
-}
-
-function withPeriod(test: Test, start: Instant, end: Instant, decision: Reasoned, outside: number): Reasoned {
-  if (!test.requirement.binding) return { verdict: "for-information", robust: decision.robust };
-  if (test.requirement.period !== "year" || end - start >= YEAR) return decision;
-  const allowed = allowedOutside(test.share, YEAR / test.series.interval);
-  if (outside > allowed) return { verdict: "does-not-conform", robust: true };
-  return {
-    verdict: "for-information",
-    robust: false,
-    reason: {
-      id: "needs-a-year",
-      sentence: `The rule counts over a year, in which ${allowed} intervals may lie outside; this period alone cannot show that it is kept.`,
-      values: { allowed, outside },
+    percentile: percentiles(sorted, share, limit),
+    verdict,
+    ...(reason !== undefined && { reason }),
+    robust,
+    ...(beside !== undefined && { verdictWithoutExclusions: beside.verdict }),
+    ...sureness(test, window, zone),
+    ...(n > 0 && { sampling: samplingOf(sorted, outside, share, limit) }),
+    counts: {
+      withFlagged: window.all,
+      withoutFlagged: window.unflagged,
+      ...(beside !== undefined && { withExcluded: beside.counts, withoutExcluded: { n, outside } }),
+      ...(window.guard !== undefined && {
+        narrowed: { n, outside: window.guard.narrowed },
+        widened: { n, outside: window.guard.widened },
+      }),
     },
   };
 }
 
-function withFinding(test: Test, decision: Reasoned, findings: readonly Finding[]): Reasoned {
-  const blocking = findings.find(
-    (f) =>
-      f.severity === "blocks" &&
-      f.quantities.includes(test.requirement.quantity) &&
-      (f.phases.length === 0 || f.phases.includes(test.phase)),
-  );
-  if (blocking === undefined || decision.verdict === "for-information") return decision;
+function worstDay(test: CountedTest, start: Instant, end: Instant, findings: readonly Finding[]): Row {
+  const days: Row[] = [];
+  const { starts } = test.counts;
+  const recorded = starts[starts.length - 1] as number;
+  for (let day = start; day === start || (day <= recorded && day + DAY <= end); day += DAY) {
+    days.push(judgeRow(test, day, day + DAY, findings));
+  }
+  const worst = days.reduce((found, row) => (isWorse(row, found) ? row : found));
+  if (days.every(({ verdictWithoutExclusions }) => verdictWithoutExclusions === undefined)) return worst;
+  // Without exclusions another day may be the worst.
+  const verdicts = days.map((day) => day.verdictWithoutExclusions ?? day.verdict);
+  return { ...worst, verdictWithoutExclusions: verdicts.reduce((a, b) => (severity(b) > severity(a) ? b : a)) };
+}
+
+/** Verdict and counts of the same window with nothing excluded; undefined where nothing is. */
+function besideExclusions(
+  test: CountedTest,
+  excluded: number,
+  start: Instant,
+  end: Instant,
+  findings: readonly Finding[],
+) {
+  if (excluded === 0) return undefined;
+  const counted = decisive(test, test.unexcluded, start, end);
+  const { verdict } = judgeWindow(test, counted, start, end, findings);
+  return { verdict, counts: { n: counted.n, outside: counted.outside } };
+}
+
+/** What the uncertainty says of a row: how large it is, how many values it touches, and whether it could turn the verdict. */
+function sureness(
+  { limit, uncertainty }: CountedTest,
+  { guard }: WindowCounts,
+  zone: Row["zone"],
+): Pick<Row, "uncertainty" | "near" | "zone" | "clear"> {
+  if (uncertainty === undefined || guard === undefined) return {};
+  const atLimits = [limit.min, limit.max].flatMap((value) => (value === undefined ? [] : [uncertainty(value)]));
   return {
-    verdict: "undecided",
-    robust: false,
-    reason: { id: "recording-unsound", sentence: blocking.sentence, values: { finding: blocking.id } },
+    uncertainty: Math.max(...atLimits),
+    near: guard.near,
+    ...(zone !== undefined && { zone, clear: zone === "conforms-clearly" || zone === "fails-clearly" }),
   };
 }
 
@@ -151,10 +136,30 @@ function worstOf({ series, limit }: Test, indices: readonly number[]): Row["wors
     : { value: series.values[worst] as number, at: isoUtc(series.starts[worst] as number) };
 }
 
+/** Nearest-rank values that all but the allowed number of intervals do not exceed, or do not undercut. */
+function percentiles(sorted: Float64Array, share: number, { min, max }: Test["limit"]): Row["percentile"] {
+  const n = sorted.length;
+  if (n === 0) return {};
+  const rank = n - allowedOutside(share, n);
+  return {
+    ...(min !== undefined && { low: sorted[n - rank] as number }),
+    ...(max !== undefined && { high: sorted[rank - 1] as number }),
+  };
+}
+
 const SEVERITY = { "not-assessed": 0, "for-information": 1, conforms: 2, undecided: 3, "does-not-conform": 4 } as const;
 
 export function severity(verdict: Row["verdict"]): number {
   return SEVERITY[verdict];
+}
+
+/** does-not-conform > undecided > conforms; not-assessed where nothing binding was judged. */
+export function worstVerdict(rows: readonly { verdict: Row["verdict"] }[]): Row["verdict"] {
+  const judged = rows.filter((r) => severity(r.verdict) >= severity("conforms"));
+  return judged.reduce<Row["verdict"]>(
+    (worst, r) => (severity(r.verdict) > severity(worst) ? r.verdict : worst),
+    "not-assessed",
+  );
 }
 
 /** Worse verdict, then more intervals outside. */
@@ -171,7 +176,8 @@ export function worstSlidingWindow(test: CountedTest, first: Instant, last: Inst
   const phase = (starts[0] as number) % interval;
   let worst: { start: Instant; verdict: Row["verdict"]; outside: number } | undefined;
   for (let start = Math.ceil((first - phase) / interval) * interval + phase; start + WEEK <= last; start += interval) {
-    const found = { start, ...decideWindow(test, start, start + WEEK) };
+    const counts = decisive(test, test.counts, start, start + WEEK);
+    const found = { start, outside: counts.outside, verdict: judgeCounts(test.rule, test.share, counts).verdict };
     if (worst === undefined || isWorse(found, worst)) worst = found;
   }
   return worst?.start;

@@ -2,17 +2,19 @@ import type { Finding } from "../recording/finding.js";
 import type { Measurements } from "../recording/measurements.js";
 import { type Instant, isoUtc, MINUTE, WEEK, YEAR } from "../recording/time.js";
 import type { Row, Verdict, Week } from "./assessment.js";
-import { runningCounts } from "./count.js";
-import { type CountedTest, isWorse, judgeRow, severity, worstSlidingWindow } from "./rows.js";
-import type { Test } from "./tests.js";
+import { isWorse, judgeRow, worstSlidingWindow, worstVerdict } from "./rows.js";
+import type { CountedTest } from "./test-window.js";
 
 /**
  * All periods that are judged: consecutive weeks of 7 × 24 h from the start of the recording, the rest of it counted
  * against a whole week; then the worst sliding 7-day windows, as far as they show more than the consecutive weeks; then
  * the year, where the recording is that long or already breaks a yearly rule.
  */
-export function judgeWeeks(tests: readonly Test[], measurements: Measurements, findings: readonly Finding[]): Week[] {
-  const counted = tests.map((t): CountedTest => ({ ...t, counts: runningCounts(t) }));
+export function judgeWeeks(
+  counted: readonly CountedTest[],
+  measurements: Measurements,
+  findings: readonly Finding[],
+): Week[] {
   const { first, last } = span(measurements);
   const weeks: Week[] = [];
   for (let start = first; start < last; start += WEEK) {
@@ -87,6 +89,7 @@ function years(
 
 function week(kind: Week["kind"], start: Instant, end: Instant, complete: boolean, rows: Row[]): Week {
   const binding = rows.filter((r) => r.binding);
+  const isTouched = rows.some((r) => r.verdictWithoutExclusions !== undefined);
   const coverage = Math.min(1, ...binding.map((r) => (r.n + r.missing === 0 ? 1 : r.n / (r.n + r.missing))));
   return {
     start: isoUtc(start),
@@ -95,17 +98,13 @@ function week(kind: Week["kind"], start: Instant, end: Instant, complete: boolea
     complete,
     coverage,
     verdict: worstVerdict(binding),
+    ...(isTouched && {
+      verdictWithoutExclusions: worstVerdict(
+        binding.map((r) => ({ verdict: r.verdictWithoutExclusions ?? r.verdict })),
+      ),
+    }),
     requirements: rows,
   };
-}
-
-/** does-not-conform > undecided > conforms; not-assessed where nothing binding was judged. */
-export function worstVerdict(rows: readonly { verdict: Verdict }[]): Verdict {
-  const judged = rows.filter((r) => severity(r.verdict) >= severity("conforms"));
-  return judged.reduce<Verdict>(
-    (worst, r) => (severity(r.verdict) > severity(worst) ? r.verdict : worst),
-    "not-assessed",
-  );
 }
 
 /**

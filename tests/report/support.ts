@@ -101,7 +101,10 @@ export async function sampleReport(options: SampleOptions = {}): Promise<Report>
   };
   const ruleSet = await loadRuleSet(rules, readBundledRule);
   const tool = { name: "mainswitness", version: "0.0.0" };
-  return { measurements, assessment: judge({ tool, ruleSet, recording, measurements, findings, setup, given: {} }) };
+  return {
+    measurements,
+    assessment: judge({ tool, ruleSet, recording, measurements, findings, setup, given: {}, exclusions: [] }),
+  };
 }
 
 function sampleMeasurements({

@@ -4,6 +4,7 @@ import { allowedOutside } from "../../src/decimal.js";
 import { DAY, MINUTE, WEEK } from "../../src/recording/time.js";
 import { countWindow, decide, runningCounts } from "../../src/rules/count.js";
 import { intervals, START } from "../support/series.js";
+import { VOLTAGE_95 } from "./support.js";
 
 describe("how many may lie outside", () => {
   // EN 50160 counts for full periods, computed outside this project as floor((1 − share) · n).
@@ -106,7 +107,7 @@ describe("counting a window", () => {
   const limit = { min: 207, max: 253 };
   const count = (values: readonly number[], start: number, end: number, flagged?: readonly number[]) => {
     const series = intervals("voltage", "L1", values, flagged ? { flagged } : {});
-    return countWindow(runningCounts({ series, limit }), series, start, end);
+    return countWindow(runningCounts({ series, limit, requirement: VOLTAGE_95 }), series, start, end);
   };
 
   it("includes the limits and counts both sides together", () => {
@@ -117,7 +118,12 @@ describe("counting a window", () => {
   it("expects 1008 ten-minute intervals in a week, also off the clock's ticks", () => {
     expect(count([230], START, START + WEEK).expected).toBe(1008);
     const series = intervals("voltage", "L1", [230, 230], { start: START + 3 * MINUTE });
-    const found = countWindow(runningCounts({ series, limit }), series, START + 3 * MINUTE, START + 3 * MINUTE + WEEK);
+    const found = countWindow(
+      runningCounts({ series, limit, requirement: VOLTAGE_95 }),
+      series,
+      START + 3 * MINUTE,
+      START + 3 * MINUTE + WEEK,
+    );
     expect(found).toMatchObject({ expected: 1008, all: { n: 2 } });
   });
 

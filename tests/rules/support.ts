@@ -1,3 +1,4 @@
+import { excludedSpans } from "../../src/recording/excluded-span.js";
 import type { Finding } from "../../src/recording/finding.js";
 import type { IntervalSeries, Measurements, VoltageEvent } from "../../src/recording/measurements.js";
 import type { Recording } from "../../src/recording/recording.js";
@@ -100,6 +101,7 @@ export function judgeSeries(
     findings: options.findings ?? [],
     setup: options.setup ?? setup(),
     given: options.given ?? {},
+    exclusions: excludedSpans(options.given?.exclusions ?? [], recording),
   });
 }
 

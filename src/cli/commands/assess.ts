@@ -27,6 +27,10 @@ export function registerAssess(program: Command, io: Io, end: (ending: Ending) =
   addSetupOptions(command)
     .option("--from <time>", "leave out all before this time (ISO 8601; local time of the log without an offset)")
     .option("--to <time>", "leave out all after this time")
+    .option(
+      "--decision-rule <rule>",
+      "simple (limits as they are) or guarded (moved by the uncertainty of the instrument)",
+    )
     .option("--out <folder>", "report folder (default: reports/<name of the first log>)")
     .option(
       "--format <list>",
