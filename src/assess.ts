@@ -11,10 +11,13 @@ import type { Measurements } from "./recording/measurements.js";
 import type { Recording, SourceFile } from "./recording/recording.js";
 import { resolveSetup } from "./recording/resolve-setup.js";
 import type { GivenSetup, Setup } from "./recording/setup.js";
+import { marksOf } from "./recording/setup-marks.js";
 import type { Instant } from "./recording/time.js";
 import { voltageLevels } from "./recording/voltage-level.js";
 import type { Assessment } from "./rules/assessment.js";
-import { judge } from "./rules/judge.js";
+import { type Judged, withComparison } from "./rules/comparison.js";
+import { spansAround } from "./rules/complaints.js";
+import { type JudgeInput, judge } from "./rules/judge.js";
 import type { RuleSet } from "./rules/rule-set.js";
 import { wantedIntervals } from "./rules/tests.js";
 
@@ -24,6 +27,8 @@ export interface AssessOptions {
   readonly ruleSet: RuleSet;
   /** Whether the user named the rule set; the default is marked as assumed. */
   readonly ruleSetGiven: boolean;
+  /** Further sets whose verdicts stand beside that of the first, which alone decides. */
+  readonly comparedWith?: readonly RuleSet[];
   /** Only intervals wholly in this span count; asked once the log's time zone is known. */
   readonly span?: (recording: Recording) => Span;
   readonly progress?: Progress;
@@ -50,7 +55,7 @@ export interface Assessed {
  * @throws LogError for a log that cannot be read, UsageError for a fact that is missing
  */
 export async function assess(files: readonly LogFile[], options: AssessOptions): Promise<Assessed> {
-  const { tool, ruleSet, progress } = options;
+  const { tool, ruleSet, progress, comparedWith = [] } = options;
   const opened = withoutImpossibleValues(await openLogs(files, options.setup, progress));
   const hashed = await withHashes(opened, files);
   const span = options.span?.(hashed);
@@ -58,20 +63,23 @@ export async function assess(files: readonly LogFile[], options: AssessOptions):
   const exclusions = excludedSpans(options.setup.exclusions ?? [], recording);
   const levels = await voltageLevels(recording);
   const setup = resolveSetup(options.setup, options.ruleSetGiven, recording, levels, ruleSet);
-  const wanted = wantedIntervals(ruleSet);
-  const measurements = await measure(recording, measuringPoint(setup), wanted, options.setup.measurement);
+  const wanted = [ruleSet, ...comparedWith].flatMap(wantedIntervals);
+  const spans = spansAround(marksOf(options.setup, setup.zone.value));
+  const measurements = await measure(recording, measuringPoint(setup), wanted, options.setup.measurement, spans);
   const findings = runChecks({ recording, measurements, setup });
-  const assessment = judge({
-    tool,
-    ruleSet,
-    recording,
-    measurements,
-    findings,
-    setup,
-    given: options.setup,
-    exclusions,
+  const input = { tool, ruleSet, recording, measurements, findings, setup, given: options.setup, exclusions };
+  const judged = (of: JudgeInput): Judged => ({
+    ruleSet: of.ruleSet,
+    declaredVoltage: of.setup.declaredVoltage.value,
+    assessment: judge(of),
   });
-  return { recording, measurements, assessment };
+  const others = comparedWith.map((set) => {
+    const itsSetup = resolveSetup(options.setup, true, recording, levels, set);
+    // What the recording shows of itself can depend on the declared voltage and the connection.
+    const itsFindings = runChecks({ recording, measurements, setup: itsSetup });
+    return judged({ ...input, ruleSet: set, setup: itsSetup, findings: itsFindings });
+  });
+  return { recording, measurements, assessment: withComparison(judged(input), others) };
 }
 
 /** What of the setup the measurement of waveforms needs. */

@@ -3,12 +3,14 @@ import { keyText, QUANTITIES, type Quantity } from "../recording/quantity.js";
 import type { Recording } from "../recording/recording.js";
 import type { MeasurementSettings } from "../recording/setup.js";
 import { areSnippets, sampledTime } from "../recording/snippets.js";
+import type { AskedSpan } from "../recording/supply-detail.js";
 import { DAY, type Duration, durationText, HOUR, MINUTE, SECOND } from "../recording/time.js";
 import { aggregate, asIntervalSeries, type SourceSeries } from "./aggregation.js";
 import { derive } from "./derive.js";
 import { pltFromPst, pltOfBlocks } from "./flicker.js";
 import { joinSeries } from "./join-series.js";
 import { soundEvents } from "./logged-events.js";
+import { supplyDetailOf } from "./supply-detail.js";
 import type { MeasuringPoint } from "./waveform/chain.js";
 import { measureWaveforms } from "./waveform/measure-waveforms.js";
 
@@ -28,6 +30,7 @@ export function standardInterval(quantity: Quantity): Duration {
 /**
  * Recording → Measurements: what was logged and what was sampled, each at the intervals the standards judge. Where both
  * hold a value the logged one is judged; samples that are snippets beside logged series show events only.
+ * @param spans about which is asked what the supply voltage did
  * @throws UsageError for waveforms that the chain cannot measure
  */
 export async function measure(
@@ -35,17 +38,20 @@ export async function measure(
   point: MeasuringPoint,
   wanted: readonly Wanted[] = [],
   settings: MeasurementSettings = {},
+  spans: readonly AskedSpan[] = [],
 ): Promise<Measurements> {
   const logged = measureLogged(recording, wanted);
   const snippets = areSnippets(recording);
   const eventsOnly = snippets && recording.series.length > 0;
-  const sampled = await measureWaveforms(recording.waveforms, point, settings, eventsOnly);
+  const sampled = await measureWaveforms(recording.waveforms, point, settings, spans, eventsOnly);
   const events = [...sampled.events, ...soundEvents(recording.events ?? [], sampled.events, point, settings)];
   const remarks = [...logged.remarks, ...sampled.remarks, ...(eventsOnly ? [snippetsRemark(recording)] : [])];
+  const series = merged(logged.series, sampled.series);
   return {
     start: recording.start,
     end: recording.end,
-    series: merged(logged.series, sampled.series),
+    series,
+    supply: supplyDetailOf(recording.series, series, sampled, point, spans),
     events: events.sort((a, b) => a.start - b.start),
     eventsSought: recording.waveforms.length > 0 && !snippets,
     ...((snippets || recording.events !== undefined) && { eventsTriggered: true }),

@@ -1,4 +1,4 @@
-/** Parts of a setup that make a report evidence; `inspect --write-setup` offers those that were not given, as comments. */
+/** Parts of a setup that tell more than a verdict needs; `inspect --write-setup` offers those that were not given, as comments. */
 export const SETUP_HINTS: Readonly<Record<string, string>> = {
   network: `network: { level: LV, interconnected: true, earthing: TN-C-S }`,
   instrument: `instrument:
@@ -29,5 +29,12 @@ export const SETUP_HINTS: Readonly<Record<string, string>> = {
     reason: temporary-supply
     assertedBy: who says so
     reference: the evidence for it`,
+  complaints: `complaints: # when something was noticed, in local time of the log or with an offset; a moment or a span
+  - { at: 2026-03-04T12:30, what: inverter switched itself off }
+  - { at: 2026-03-05T18:00, to: 2026-03-05T19:30, what: lamps flicker }`,
+  comments: `comments: # shown at their time in the charts
+  - { at: 2026-03-04T14:00, phase: L2, text: heat pump connected }`,
+  voltageSteps: `voltageSteps: [-5, -2.5, 2.5, 5] # tap steps in % of the declared voltage, for what they would change`,
+  photovoltaic: `photovoltaic: { ratedPower: 8400, temperatureCoefficient: -0.38, noct: 45 } # W, %/K, °C`,
   decisionRule: `decisionRule: simple # guarded: limits moved by the uncertainty`,
 };

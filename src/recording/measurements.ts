@@ -1,4 +1,5 @@
 import type { SeriesKey, Unit } from "./quantity.js";
+import type { SupplyDetail } from "./supply-detail.js";
 import type { Duration, Instant } from "./time.js";
 
 /**
@@ -17,6 +18,8 @@ export interface Measurements {
   readonly eventsSought: boolean;
   /** The recording holds what a recorder was triggered by: events, but nothing says that there were no others. */
   readonly eventsTriggered?: true;
+  /** The judged voltages by the shortest intervals at hand. */
+  readonly supply?: SupplyDetail;
   /** What could not be derived and why, in plain words, for "not assessed". */
   readonly unavailable: readonly Unavailable[];
   /** What was derived and how, in plain words ("u2 from three phase-to-phase voltages"). */

@@ -2,6 +2,7 @@ import { UsageError } from "../errors.js";
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase } from "./quantity.js";
 import type { Ledger, Recording } from "./recording.js";
 import type { GivenSetup, MeasurementSettings, Setup, Stated } from "./setup.js";
+import { photovoltaicText } from "./setup-marks.js";
 import { USUAL_MEASUREMENT } from "./usual-measurement.js";
 
 /** What the chosen limit set says about the supply it is for. */
@@ -72,6 +73,7 @@ export function resolveSetup(
     ...(sampled && { measurement: describeMeasurement(given.measurement) }),
     ...(given.voltageRatio !== undefined && { voltageRatio: stated(String(given.voltageRatio)) }),
     ...(given.currentRatio !== undefined && { currentRatio: stated(String(given.currentRatio)) }),
+    ...(given.photovoltaic !== undefined && { photovoltaic: stated(String(photovoltaicText(given.photovoltaic))) }),
   };
 }
 

@@ -7,6 +7,7 @@ import {
   networkSchema,
   reportIdentitySchema,
 } from "./setup-evidence.js";
+import { commentSchema, complaintSchema, photovoltaicSchema, voltageStepsSchema } from "./setup-marks.js";
 
 /**
  * The measurement setup: what the person who set up the recorder knows and the log may not say.
@@ -113,6 +114,11 @@ export const setupSchema = z.strictObject({
   columns: z.array(columnSetupSchema).optional(),
   channels: z.array(channelSetupSchema).optional(),
   measurement: measurementSchema.optional(),
+  complaints: z.array(complaintSchema).optional(),
+  comments: z.array(commentSchema).optional(),
+  /** For the question what a tap step would change: % of the declared voltage, ±2.5 and ±5 where not given. */
+  voltageSteps: voltageStepsSchema.optional(),
+  photovoltaic: photovoltaicSchema.optional(),
 });
 
 /** The setup as given in a file and options. */
@@ -141,6 +147,7 @@ export interface Setup {
   readonly ruleSet: Stated<string>;
   readonly voltageRatio?: Stated<string>;
   readonly currentRatio?: Stated<string>;
+  readonly photovoltaic?: Stated<string>;
   /** Thresholds and methods, where waveforms are measured. */
   readonly measurement?: Stated<string>;
 }

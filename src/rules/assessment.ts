@@ -8,7 +8,12 @@ import {
   uncertaintySchema,
   zoneSchema,
 } from "./assessment-evidence.js";
+import { comparisonSchema } from "./comparison.js";
+import { commentsSchema, complaintsSchema } from "./complaints.js";
+import { daysSchema } from "./days.js";
 import { count, phase, quantity, reason, text, time, verdictSchema } from "./result-parts.js";
+import { shiftSchema } from "./shift.js";
+import { slidingSchema } from "./sliding.js";
 
 /**
  * results.json, schema version 1: the one result document, and the type of it. Times are ISO 8601 UTC with Z, numbers
@@ -240,6 +245,16 @@ export const assessmentSchema = z.strictObject({
       column: z.string().optional(),
     }),
   ),
+  /** In order of time. */
+  complaints: complaintsSchema,
+  comments: commentsSchema,
+  days: daysSchema,
+  /** Absent where no voltage was judged, and where the recording of it is unsound. */
+  shift: shiftSchema.optional(),
+  /** Absent where no voltage was judged. */
+  sliding: slidingSchema.optional(),
+  /** What other limit sets say, in the order in which they were named. */
+  comparison: comparisonSchema,
   summary: z.array(
     z.strictObject({
       quantity,

@@ -6,6 +6,7 @@ import type { ColumnReading, Recording } from "../recording/recording.js";
 import type { GivenSetup, Setup } from "../recording/setup.js";
 import { isoUtc, MINUTE } from "../recording/time.js";
 import { type Assessment, RESULT_SCHEMA_VERSION } from "./assessment.js";
+import { besideVerdict } from "./beside-verdict.js";
 import { listEvents } from "./event-table.js";
 import type { RuleSet } from "./rule-set.js";
 import { summarise } from "./summary.js";
@@ -76,6 +77,8 @@ export function judge(input: JudgeInput): Assessment {
     notAssessed,
     weeks: verdicts.weeks,
     events: listEvents(measurements.events, ruleSet, exclusions),
+    ...besideVerdict(tests, measurements, findings, setup, given, exclusions),
+    comparison: [],
     summary: summarise(measurements),
   };
 }

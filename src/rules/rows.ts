@@ -1,4 +1,5 @@
 import { allowedOutside } from "../decimal.js";
+import { overlaps } from "../recording/excluded-span.js";
 import type { Finding } from "../recording/finding.js";
 import { isValid } from "../recording/measurements.js";
 import { QUANTITIES } from "../recording/quantity.js";
@@ -7,7 +8,7 @@ import type { Row } from "./assessment.js";
 import type { WindowCounts } from "./count.js";
 import { judgeCounts } from "./decision.js";
 import { samplingOf } from "./sampling.js";
-import { type CountedTest, decisive, judgeWindow } from "./test-window.js";
+import { type CountableTest, type CountedTest, decisive, judgeWindow } from "./test-window.js";
 import type { Test } from "./tests.js";
 
 /**
@@ -107,11 +108,16 @@ function sureness(
   };
 }
 
-function decisiveValues(test: CountedTest, { from, to }: WindowCounts): { indices: number[]; sorted: Float64Array } {
-  const { series, requirement } = test;
+/** The valid intervals of an index range that decide, and their values in rising order. */
+export function decisiveValues(
+  { series, requirement, counts }: CountableTest,
+  { from, to }: Pick<WindowCounts, "from" | "to">,
+): { indices: number[]; sorted: Float64Array } {
   const indices: number[] = [];
   for (let i = from; i < to; i++) {
-    if (isValid(series, i) && (requirement.flagged === "include" || series.flagged[i] === 0)) indices.push(i);
+    const start = series.starts[i] as number;
+    if (!isValid(series, i) || overlaps(counts.excluded, start, start + series.interval)) continue;
+    if (requirement.flagged === "include" || series.flagged[i] === 0) indices.push(i);
   }
   return { indices, sorted: Float64Array.from(indices, (i) => series.values[i] as number).sort() };
 }
@@ -137,7 +143,7 @@ function worstOf({ series, limit }: Test, indices: readonly number[]): Row["wors
 }
 
 /** Nearest-rank values that all but the allowed number of intervals do not exceed, or do not undercut. */
-function percentiles(sorted: Float64Array, share: number, { min, max }: Test["limit"]): Row["percentile"] {
+export function percentiles(sorted: Float64Array, share: number, { min, max }: Test["limit"]): Row["percentile"] {
   const n = sorted.length;
   if (n === 0) return {};
   const rank = n - allowedOutside(share, n);

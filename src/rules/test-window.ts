@@ -7,8 +7,12 @@ import { type DecisiveCounts, type Judgement, judgeCounts } from "./decision.js"
 import type { Test } from "./tests.js";
 
 /** A test with its running counts, made once and used for every window. */
-export interface CountedTest extends Test {
+export interface CountableTest extends Test {
   readonly counts: RunningCounts;
+}
+
+/** What is judged of it as well. */
+export interface CountedTest extends CountableTest {
   /** The same with nothing excluded; the same object where there are no exclusions. */
   readonly unexcluded: RunningCounts;
   readonly rule: DecisionRule;
@@ -22,7 +26,7 @@ export interface WindowOfTest extends DecisiveCounts {
 }
 
 /** The counts of [start, end) that decide: with flagged intervals or without them, as the requirement says. */
-export function decisive(test: CountedTest, counts: RunningCounts, start: Instant, end: Instant): WindowOfTest {
+export function decisive(test: Test, counts: RunningCounts, start: Instant, end: Instant): WindowOfTest {
   const window = countWindow(counts, test.series, start, end);
   const { excluded, guard, expected: remaining } = window;
   const isIncluding = test.requirement.flagged === "include";

@@ -15,7 +15,7 @@ export function judgeWeeks(
   measurements: Measurements,
   findings: readonly Finding[],
 ): Week[] {
-  const { first, last } = span(measurements);
+  const { first, last } = judgedSpan(measurements);
   const weeks: Week[] = [];
   for (let start = first; start < last; start += WEEK) {
     const rows = counted.map((t) => judgeRow(t, start, start + WEEK, findings));
@@ -32,7 +32,7 @@ export function judgeWeeks(
  * The span that weeks are laid over: from the first ten-minute interval that lies wholly in the recording to the end of
  * the last one; where no ten-minute values exist, the recording.
  */
-function span(measurements: Measurements): { first: Instant; last: Instant } {
+export function judgedSpan(measurements: Measurements): { first: Instant; last: Instant } {
   let first = Number.POSITIVE_INFINITY;
   let last = Number.NEGATIVE_INFINITY;
   for (const { interval, starts } of measurements.series) {
@@ -108,11 +108,18 @@ function week(kind: Week["kind"], start: Instant, end: Instant, complete: boolea
 }
 
 /**
- * The verdict of the site: the worst of all periods. A rest shorter than a week after whole weeks cannot by itself be
- * decided, so it counts only when it already fails.
+ * The verdict of the site: the worst of all periods that count.
  */
 export function siteVerdict(weeks: readonly Week[]): Verdict {
+  return worstVerdict(periodsThatCount(weeks));
+}
+
+/**
+ * A rest shorter than a week after whole weeks cannot by itself be decided, so it counts only when it already fails; where
+ * there is no whole week, everything counts.
+ */
+export function periodsThatCount(weeks: readonly Week[]): readonly Week[] {
   const whole = weeks.filter((w) => w.complete);
-  if (whole.every((w) => w.kind === "year")) return worstVerdict(weeks);
-  return worstVerdict([...whole, ...weeks.filter((w) => !w.complete && w.verdict === "does-not-conform")]);
+  if (whole.every((w) => w.kind === "year")) return weeks;
+  return [...whole, ...weeks.filter((w) => !w.complete && w.verdict === "does-not-conform")];
 }

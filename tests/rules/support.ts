@@ -3,6 +3,7 @@ import type { Finding } from "../../src/recording/finding.js";
 import type { IntervalSeries, Measurements, VoltageEvent } from "../../src/recording/measurements.js";
 import type { Recording } from "../../src/recording/recording.js";
 import type { GivenSetup, Setup } from "../../src/recording/setup.js";
+import type { SupplyDetail } from "../../src/recording/supply-detail.js";
 import { MINUTE } from "../../src/recording/time.js";
 import type { Assessment } from "../../src/rules/assessment.js";
 import { judge } from "../../src/rules/judge.js";
@@ -61,7 +62,13 @@ export function setup(declaredVoltage = 230, connection: Setup["connection"]["va
 export function judgeSeries(
   series: readonly IntervalSeries[],
   rules: RuleSet,
-  options: { setup?: Setup; given?: GivenSetup; findings?: readonly Finding[]; events?: readonly VoltageEvent[] } = {},
+  options: {
+    setup?: Setup;
+    given?: GivenSetup;
+    findings?: readonly Finding[];
+    events?: readonly VoltageEvent[];
+    supply?: SupplyDetail;
+  } = {},
 ): Assessment {
   const start = Math.min(...series.map((s) => s.starts[0] as number));
   const end = Math.max(...series.map((s) => (s.starts[s.starts.length - 1] as number) + s.interval));
@@ -71,6 +78,7 @@ export function judgeSeries(
     series,
     events: options.events ?? [],
     eventsSought: options.events !== undefined,
+    ...(options.supply !== undefined && { supply: options.supply }),
     unavailable: [],
     remarks: [],
   };

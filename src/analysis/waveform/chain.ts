@@ -53,6 +53,8 @@ export async function measureWaveform(
   return {
     series: results.flatMap((r) => r.series ?? []),
     events: results.flatMap((r) => r.events ?? []),
+    sliding: results.flatMap((r) => r.sliding ?? []),
+    spans: results.flatMap((r) => r.spans ?? []),
     unavailable: results.flatMap((r) => r.unavailable ?? []),
     remarks: [...new Set(results.flatMap((r) => r.remarks ?? []))],
   };

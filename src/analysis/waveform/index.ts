@@ -1,4 +1,5 @@
 import type { MeasurementSettings } from "../../recording/setup.js";
+import type { AskedSpan } from "../../recording/supply-detail.js";
 import { flicker } from "./flicker.js";
 import { frequency } from "./frequency.js";
 import { harmonics } from "./harmonics.js";
@@ -8,12 +9,16 @@ import { mainsSignalling } from "./mains-signalling.js";
 import type { Phenomenon } from "./phenomenon.js";
 import { power } from "./power.js";
 import { rapidVoltageChange } from "./rapid-voltage-change.js";
+import { supplyDetail } from "./supply-detail.js";
 import { transients } from "./transients.js";
 import { unbalance } from "./unbalance.js";
 import { voltageEvents } from "./voltage-events.js";
 
-/** All phenomena that are measured from waveforms, in the order in which each is handed a half cycle or window. */
-export function phenomena(settings: MeasurementSettings = {}): readonly Phenomenon[] {
+/**
+ * All phenomena that are measured from waveforms, in the order in which each is handed a half cycle or window.
+ * @param spans about which is asked what the voltage did
+ */
+export function phenomena(settings: MeasurementSettings = {}, spans: readonly AskedSpan[] = []): readonly Phenomenon[] {
   const { dip, swell, interruption, hysteresis, reference, rapidVoltageChange: change, transient, inrushA } = settings;
   return [
     // First: they mark the flags that the others read.
@@ -23,6 +28,7 @@ export function phenomena(settings: MeasurementSettings = {}): readonly Phenomen
     inrushCurrent(given({ thresholdA: inrushA })),
     frequency,
     magnitude,
+    supplyDetail(spans),
     harmonics,
     unbalance,
     mainsSignalling,

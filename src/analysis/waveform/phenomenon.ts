@@ -1,4 +1,5 @@
 import type { IntervalSeries, Unavailable, VoltageEvent } from "../../recording/measurements.js";
+import type { SlidingVoltage, SpanVoltage } from "../../recording/supply-detail.js";
 import type { Instant } from "../../recording/time.js";
 import type { WaveformBlock, WaveformChannel } from "../../recording/waveform.js";
 import type { SampleHistory } from "../../signal/sample-history.js";
@@ -40,6 +41,8 @@ export interface PhenomenonState {
 export interface PhenomenonResult {
   readonly series?: readonly IntervalSeries[];
   readonly events?: readonly VoltageEvent[];
+  readonly sliding?: readonly SlidingVoltage[];
+  readonly spans?: readonly SpanVoltage[];
   readonly unavailable?: readonly Unavailable[];
   readonly remarks?: readonly string[];
 }

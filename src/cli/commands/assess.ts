@@ -8,7 +8,7 @@ import { addSetupOptions, type SetupOptions } from "../setup-options.js";
 export const DEFAULT_RULES = "en50160-2010-lv";
 
 interface AssessCommandOptions extends SetupOptions {
-  readonly rules?: string;
+  readonly rules?: readonly string[];
   readonly from?: string;
   readonly to?: string;
   readonly out?: string;
@@ -23,7 +23,11 @@ export function registerAssess(program: Command, io: Io, end: (ending: Ending) =
     .command("assess")
     .argument("<log...>", "log files of one recording")
     .description("Read a recording, measure, check it against a limit set and write the report folder")
-    .option("--rules <id|file>", `limit set: an id of "mainswitness rules" or a file (default: ${DEFAULT_RULES})`);
+    .option(
+      "--rules <id|file>",
+      `limit set: an id of "mainswitness rules" or a file (default: ${DEFAULT_RULES}); given again, a further set to compare with the first, which decides`,
+      (name: string, before: readonly string[] = []) => [...before, name],
+    );
   addSetupOptions(command)
     .option("--from <time>", "leave out all before this time (ISO 8601; local time of the log without an offset)")
     .option("--to <time>", "leave out all after this time")
@@ -44,8 +48,8 @@ export function registerAssess(program: Command, io: Io, end: (ending: Ending) =
 }
 
 async function assessLogs(logs: readonly string[], options: AssessCommandOptions, io: Io): Promise<Ending> {
-  const [{ assess }, { RENDERERS }, { ENGLISH }, files, { readSetup }, { findRuleSet }, { spanOf }] = await Promise.all(
-    [
+  const [{ assess }, { RENDERERS }, { ENGLISH }, files, { readSetup }, { findRuleSets }, { spanOf }] =
+    await Promise.all([
       import("../../assess.js"),
       import("../../report/index.js"),
       import("../../report/languages/language.js"),
@@ -53,8 +57,7 @@ async function assessLogs(logs: readonly string[], options: AssessCommandOptions
       import("../read-setup.js"),
       import("../rule-sets.js"),
       import("../span.js"),
-    ],
-  );
+    ]);
   const wanted = new Set([
     "json",
     ...formatsOf(
@@ -64,7 +67,7 @@ async function assessLogs(logs: readonly string[], options: AssessCommandOptions
   ]);
   const renderers = RENDERERS.filter((r) => wanted.has(r.id));
   const setup = await readSetup(options);
-  const ruleSet = await findRuleSet(options.rules ?? DEFAULT_RULES);
+  const [ruleSet, ...comparedWith] = await findRuleSets(options.rules ?? [DEFAULT_RULES]);
   const bar = progressBar(io, options.quiet === true);
   const { opened, close } = await files.openLogFiles(logs);
   try {
@@ -73,6 +76,7 @@ async function assessLogs(logs: readonly string[], options: AssessCommandOptions
       setup,
       ruleSet,
       ruleSetGiven: options.rules !== undefined,
+      comparedWith,
       ...((options.from !== undefined || options.to !== undefined) && {
         span: (recording) => spanOf(recording, options.from, options.to),
       }),
