@@ -1,39 +1,52 @@
 import type { Assessment } from "../rules/assessment.js";
+import { Numeral, Sentence, type Text } from "../sentence.js";
 
-/** Used columns of a file that differ in their harmonic order only, as one. */
+/** Used columns of a file that differ in one number only, such as their harmonic order, as one. */
 export interface ColumnRun {
   readonly file: string;
-  /** What was found in them; where there are several orders, before and after the order. */
-  readonly before: string;
-  readonly after: string;
-  readonly orders: readonly number[];
+  /** What was found in the first of them. */
+  readonly takenFor: Text;
+  /** The number in `takenFor` of each. */
+  readonly numbers: readonly number[];
   readonly positions: readonly number[];
 }
-
-const WITH_ORDER = /^(.*) order (\d+)(.*)$/;
 
 /** The columns of a log that were used, in the order in which each first appears: a list short enough for paper. */
 export function columnRuns(columns: Assessment["recording"]["columns"]): ColumnRun[] {
   const runs = new Map<string, ColumnRun>();
   for (const { file, position, takenFor } of columns) {
     if (takenFor === undefined) continue;
-    const [, before = String(takenFor), order, after = ""] = WITH_ORDER.exec(String(takenFor)) ?? [];
-    const key = order === undefined ? `${file} ${position}` : JSON.stringify([file, before, after]);
-    const known = runs.get(key) ?? { file, before, after, orders: [], positions: [] };
+    const numbers = numeralsOf(takenFor);
+    const [number] = numbers.length === 1 ? numbers : [];
+    const key = number === undefined ? `${file} ${position}` : JSON.stringify([file, shapeOf(takenFor)]);
+    const known = runs.get(key) ?? { file, takenFor, numbers: [], positions: [] };
     runs.set(key, {
       ...known,
-      orders: order === undefined ? [] : [...known.orders, Number(order)],
+      numbers: number === undefined ? [] : [...known.numbers, number],
       positions: [...known.positions, position],
     });
   }
   return [...runs.values()];
 }
 
-/** "2 to 40" where the numbers rise by one, "28 to 97 in steps of 3" by more, else each of them: "3, 5, 9". */
-export function rangeOf(numbers: readonly number[]): string {
+function numeralsOf(text: Text): number[] {
+  if (text instanceof Numeral) return [Number(text.digits)];
+  return text instanceof Sentence ? text.values.flatMap(numeralsOf) : [];
+}
+
+/** The same for texts that differ in their numbers only. */
+function shapeOf(text: Text): unknown {
+  if (text instanceof Numeral) return null;
+  return text instanceof Sentence ? [text.template, ...text.values.map(shapeOf)] : text;
+}
+
+/** First, last and step of numbers that rise evenly; undefined for others and for one or two, which are as short by themselves. */
+export function rangeOf(
+  numbers: readonly number[],
+): { readonly first: number; readonly last: number; readonly step: number } | undefined {
   const [first = 0, second = 0] = numbers;
   const step = second - first;
   const isEven = numbers.every((n, i) => n === first + i * step);
-  if (numbers.length < 3 || step < 1 || !isEven) return numbers.join(", ");
-  return `${first} to ${numbers[numbers.length - 1]}${step === 1 ? "" : ` in steps of ${step}`}`;
+  if (numbers.length < 3 || step < 1 || !isEven) return undefined;
+  return { first, last: numbers[numbers.length - 1] as number, step };
 }

@@ -5,21 +5,23 @@ import { Numeral, Sentence, say, strung, type Text } from "../sentence.js";
 
 /** The log's local time, for readers. It does not depend on the machine's locale. */
 
-const DAYS = [say`Mon`, say`Tue`, say`Wed`, say`Thu`, say`Fri`, say`Sat`, say`Sun`] as const;
-const DATES = [
-  (day: number) => say`${day} Jan`,
-  (day: number) => say`${day} Feb`,
-  (day: number) => say`${day} Mar`,
-  (day: number) => say`${day} Apr`,
-  (day: number) => say`${day} May`,
-  (day: number) => say`${day} Jun`,
-  (day: number) => say`${day} Jul`,
-  (day: number) => say`${day} Aug`,
-  (day: number) => say`${day} Sep`,
-  (day: number) => say`${day} Oct`,
-  (day: number) => say`${day} Nov`,
-  (day: number) => say`${day} Dec`,
-] as const;
+/** Monday first. */
+export const DAYS = [say`Mon`, say`Tue`, say`Wed`, say`Thu`, say`Fri`, say`Sat`, say`Sun`] as const;
+/** Day and month; the day may be anything that stands for its number. */
+export const DATES: readonly ((day: Text | number) => Sentence)[] = [
+  (day) => say`${day} Jan`,
+  (day) => say`${day} Feb`,
+  (day) => say`${day} Mar`,
+  (day) => say`${day} Apr`,
+  (day) => say`${day} May`,
+  (day) => say`${day} Jun`,
+  (day) => say`${day} Jul`,
+  (day) => say`${day} Aug`,
+  (day) => say`${day} Sep`,
+  (day) => say`${day} Oct`,
+  (day) => say`${day} Nov`,
+  (day) => say`${day} Dec`,
+];
 
 export type LocalClock = TimeZone;
 
@@ -46,7 +48,7 @@ export interface LocalParts {
 
 export function localParts(clock: LocalClock, at: Instant): LocalParts {
   const { weekday, month, day, ...time } = clock.clockAt(at);
-  return { ...time, weekday: DAYS[weekday - 1] as Sentence, date: (DATES[month - 1] as (typeof DATES)[0])(day) };
+  return { ...time, weekday: DAYS[weekday - 1] as Sentence, date: (DATES[month - 1] as (typeof DATES)[number])(day) };
 }
 
 const two = (n: number) => String(n).padStart(2, "0");

@@ -2,6 +2,7 @@ import type { ResvgRenderOptions } from "@resvg/resvg-js";
 import { UsageError } from "../errors.js";
 import type { Measurements } from "../recording/measurements.js";
 import type { Assessment } from "../rules/assessment.js";
+import { say, strung, type Text } from "../sentence.js";
 import { compileChart, drawChart, lines } from "./charts/draw.js";
 import { eventPlots } from "./charts/event-pictures.js";
 import { eventScatter } from "./charts/event-scatter.js";
@@ -9,6 +10,7 @@ import { chartSections } from "./charts/index.js";
 import { drawPlot, type Plot } from "./charts/plot.js";
 import { FONT } from "./charts/style.js";
 import { eventRecords, eventTables, SHOWN, tableEdges, worstFirst } from "./events.js";
+import { inLanguage, type Language } from "./languages/language.js";
 import { exactLocalTime, instantOf, localClock } from "./local-time.js";
 import type { Renderer } from "./renderer.js";
 import { boundsBy, courseNote, courseTitle, EVENT_WORDS, kindText, waveformNote } from "./wording-events.js";
@@ -22,8 +24,8 @@ const HEADING_CHARACTER = 6.6;
 export const svg: Renderer = {
   id: "svg",
   title: "charts/*.svg: the charts of the report as drawings",
-  render: async (assessment, measurements) => {
-    const pictures = await draw(assessment, measurements);
+  render: async (assessment, measurements, { language }) => {
+    const pictures = await draw(assessment, measurements, language);
     return pictures.map(({ id, picture }) => ({ path: `charts/${id}.svg`, content: `${picture}\n` }));
   },
 };
@@ -35,13 +37,13 @@ export const svg: Renderer = {
 export const png: Renderer = {
   id: "png",
   title: "charts/*.png: the charts of the report as pictures",
-  render: async (assessment, measurements) => {
+  render: async (assessment, measurements, { language }) => {
     if (!(await drawsText(true)))
       throw new UsageError(
         "PNG charts need a font and this machine has none; install one (such as the package fonts-dejavu-core) or ask for svg instead.",
       );
     const { Resvg } = await import("@resvg/resvg-js");
-    const pictures = await draw(assessment, measurements);
+    const pictures = await draw(assessment, measurements, language);
     return pictures.map(({ id, picture }) => ({
       path: `charts/${id}.png`,
       content: new Uint8Array(new Resvg(picture, options(true)).render().asPng()),
@@ -66,19 +68,18 @@ interface Picture {
   readonly picture: string;
 }
 
-/** Drawn once for both outputs. */
-const drawn = new WeakMap<Assessment, Promise<Picture[]>>();
+/** Drawn once for both outputs; kept in the last language asked for. */
+const drawn = new WeakMap<Assessment, { readonly language: Language; readonly pictures: Promise<Picture[]> }>();
 
-function draw(assessment: Assessment, measurements: Measurements): Promise<Picture[]> {
-  let pictures = drawn.get(assessment);
-  if (pictures === undefined) {
-    pictures = drawAll(assessment, measurements);
-    drawn.set(assessment, pictures);
-  }
+function draw(assessment: Assessment, measurements: Measurements, language: Language): Promise<Picture[]> {
+  const known = drawn.get(assessment);
+  if (known?.language === language) return known.pictures;
+  const pictures = drawAll(assessment, measurements, language);
+  drawn.set(assessment, { language, pictures });
   return pictures;
 }
 
-async function drawAll(assessment: Assessment, measurements: Measurements): Promise<Picture[]> {
+async function drawAll(assessment: Assessment, measurements: Measurements, language: Language): Promise<Picture[]> {
   const scatter = eventScatter(assessment);
   const charts = [
     ...(scatter === undefined ? [] : [scatter]),
@@ -86,12 +87,15 @@ async function drawAll(assessment: Assessment, measurements: Measurements): Prom
   ];
   const pictures: Picture[] = [];
   for (const chart of charts)
-    pictures.push({ id: chart.id, picture: await drawChart(chart, await compileChart(chart, true)) });
-  return [...pictures, ...eventPictures(assessment, measurements)];
+    pictures.push({
+      id: chart.id,
+      picture: await drawChart(chart, language, await compileChart(chart, language, true)),
+    });
+  return [...pictures, ...eventPictures(assessment, measurements, language)];
 }
 
 /** The course and the waveform of the worst events. */
-function eventPictures(assessment: Assessment, measurements: Measurements): Picture[] {
+function eventPictures(assessment: Assessment, measurements: Measurements, language: Language): Picture[] {
   const tables = eventTables(assessment);
   const recordOf = eventRecords(measurements);
   const boundsOf = boundsBy(tables);
@@ -101,13 +105,13 @@ function eventPictures(assessment: Assessment, measurements: Measurements): Pict
     .flatMap((event, i) => {
       const record = recordOf(event);
       const { course, waveform } = eventPlots(event, record, tableEdges(tables));
-      const when = `${kindText(event)}, ${exactLocalTime(clock, instantOf(event.start))}`;
-      const heading = (plot: Plot, ...texts: readonly string[]) =>
-        texts.flatMap((text) => lines(text, plot.width / HEADING_CHARACTER));
-      const draw = (name: string, plot: Plot | undefined, title: string, note: string): Picture[] => {
+      const when = strung([kindText(event), exactLocalTime(clock, instantOf(event.start))], ", ");
+      const heading = (plot: Plot, ...texts: readonly Text[]) =>
+        texts.flatMap((text) => lines(inLanguage(text, language), plot.width / HEADING_CHARACTER));
+      const draw = (name: string, plot: Plot | undefined, title: Text, note: Text): Picture[] => {
         if (plot === undefined) return [];
         const id = `event-${String(i + 1).padStart(2, "0")}-${name}`;
-        return [{ id, picture: drawPlot(plot, heading(plot, `${title}: ${when}`, note)) }];
+        return [{ id, picture: drawPlot(plot, language, heading(plot, say`${title}: ${when}`, note)) }];
       };
       return [
         ...draw("course", course, courseTitle(event, boundsOf(event)), courseNote(event, record)),

@@ -1,5 +1,7 @@
 import type { Quantity } from "../recording/quantity.js";
 import type { Assessment, Row, Verdict, Week } from "../rules/assessment.js";
+import type { Text } from "../sentence.js";
+import { stated } from "./wording.js";
 
 /** Choosing and ordering what the result already holds; nothing is judged here. */
 
@@ -26,7 +28,7 @@ export function byBadness(a: Row, b: Row): number {
 
 export interface RequirementRows {
   readonly id: string;
-  readonly title: string;
+  readonly title: Text;
   /** The row that stands for the requirement. */
   readonly worst: Row;
   /** Every phase and order, in the order of the result. */
@@ -53,8 +55,9 @@ export function byRequirement(assessment: Assessment, week: Week): RequirementRo
     }));
 }
 
-export function requirementTitle(assessment: Assessment, id: string): string {
-  return assessment.ruleSet.requirements.find((requirement) => requirement.id === id)?.title ?? id;
+export function requirementTitle(assessment: Assessment, id: string): Text {
+  const found = assessment.ruleSet.requirements.find((requirement) => requirement.id === id);
+  return found === undefined ? id : stated(found.title);
 }
 
 export function consecutiveWeeks(assessment: Assessment): Week[] {

@@ -1,8 +1,10 @@
 import type { Assessment } from "../rules/assessment.js";
+import { type Sentence, say, strung, type Text } from "../sentence.js";
 import { cellOf, eventTables, worstFirst } from "./events.js";
+import { inLanguage, type Language } from "./languages/language.js";
 import { exactLocalTime, inLocalTime, instantOf, localClock } from "./local-time.js";
 import { byRequirement, decidingWeek, type RequirementRows, requirementTitle } from "./rows.js";
-import { limitText, placeText, UNCONFIRMED_NOTE, verdictWord, weekText, worstText } from "./wording.js";
+import { limitText, paragraph, placeText, UNCONFIRMED_NOTE, verdictWord, weekText, worstText } from "./wording.js";
 import {
   boundsBy,
   cellCounts,
@@ -17,32 +19,44 @@ import { DANGER_WORDS, ONLY_WORSE_NOTE, recordedText, SEVERITIES } from "./wordi
 import { isTooShort, statement } from "./wording-statement.js";
 
 const WIDTH = 100;
-const HEADER = ["requirement", "worst on", "limit", "outside", "worst", "verdict"];
-const EVENT_HEADER = ["event", "phases", "start", "duration", "voltage", "of ref.", "cell"];
+const HEADER = [say`requirement`, say`worst on`, say`limit`, say`outside`, say`worst`, say`verdict`];
+const EVENT_HEADER = [say`event`, say`phases`, say`start`, say`duration`, say`voltage`, say`of ref.`, say`cell`];
 const MOST_EVENTS = 5;
 const GAP = "  ";
-const ABOVE = "see what kept values from being judged, above.";
+const ABOVE = say`see what kept values from being judged, above.`;
 /** The first column gives way and breaks its lines. */
 const NARROWEST = 16;
 
+/** A paragraph, which is wrapped, or the rows of a table, which is aligned; an empty text is an empty line. */
+type Block = Text | readonly (readonly Text[])[];
+
 /** The result for a terminal: dangers, the statement, the table of requirements, what was not assessed. 100 columns. */
-export function terminalText(result: Assessment): string {
+export function terminalText(result: Assessment, language: Language): string {
   const assessment = inLocalTime(result);
   const { sentence, further } = statement(assessment);
-  const blocks = [
-    ...dangerLines(assessment),
-    wrap([sentence, ...further].join(" ")),
-    wrap(recordedText(assessment)),
-    ...weekLines(assessment),
-    ...requirementLines(assessment),
-    ...blockLines(assessment),
-    ...openLines(assessment),
-    ...eventLines(assessment),
-    ...assessment.notAssessed.map(({ requirement, reason }) =>
-      wrap(`not assessed: ${requirementTitle(assessment, requirement)}: ${reason.sentence}`),
+  const blocks: readonly Block[] = [
+    ...dangerBlocks(assessment),
+    paragraph(sentence, ...further),
+    recordedText(assessment),
+    ...weekBlocks(assessment),
+    ...requirementBlocks(assessment),
+    ...blockingBlocks(assessment),
+    ...openBlocks(assessment),
+    ...eventBlocks(assessment),
+    ...assessment.notAssessed.map(
+      ({ requirement, reason }) => say`not assessed: ${requirementTitle(assessment, requirement)}: ${reason.sentence}`,
     ),
   ];
-  return `${printable(blocks.join("\n"))}\n`;
+  const written = blocks.map((block) =>
+    isTable(block)
+      ? align(block.map((row) => row.map((cell) => inLanguage(cell, language))))
+      : wrap(inLanguage(block, language)),
+  );
+  return `${printable(written.join("\n"))}\n`;
+}
+
+function isTable(block: Block): block is readonly (readonly Text[])[] {
+  return Array.isArray(block);
 }
 
 /** Names out of a log may carry escape sequences; they must not reach the terminal. */
@@ -50,67 +64,67 @@ export function printable(text: string): string {
   return text.replace(/[^\P{Cc}\n]/gu, "�");
 }
 
-function dangerLines({ recording }: Assessment): string[] {
+function dangerBlocks({ recording }: Assessment): Block[] {
   const found = recording.findings.filter(({ danger }) => danger !== undefined);
   if (found.length === 0) return [];
-  const [first = "", ...cautions] = DANGER_WORDS.cautions;
-  const measured = found.map(({ sentence }) => wrap(`${DANGER_WORDS.measured} ${sentence}`));
-  return [wrap([`${DANGER_WORDS.title}: ${first}`, ...cautions].join(" ")), ...measured, ""];
+  const measured = found.map(({ sentence }) => paragraph(DANGER_WORDS.measured, sentence));
+  return [say`${DANGER_WORDS.title}: ${paragraph(...DANGER_WORDS.cautions)}`, ...measured, ""];
 }
 
-function blockLines({ recording }: Assessment): string[] {
+function blockingBlocks({ recording }: Assessment): Block[] {
   const blocking = recording.findings.filter(({ severity }) => severity === "blocks");
-  return blocking.map(({ sentence }) => wrap(`${SEVERITIES.blocks}: ${sentence}`));
+  return blocking.map(({ sentence }) => say`${SEVERITIES.blocks ?? ""}: ${sentence}`);
 }
 
 /** Why requirements are undecided, once for all that share a reason; what a finding blocks stands with the finding. */
-function openLines(assessment: Assessment): string[] {
+function openBlocks(assessment: Assessment): Block[] {
   const week = decidingWeek(assessment);
   if (week === undefined || isTooShort(assessment, week)) return [];
-  const titles = new Map<string, string[]>();
+  const groups = new Map<string, { readonly why: Text; readonly titles: Text[] }>();
   for (const { title, worst } of byRequirement(assessment, week)) {
     const { verdict, reason } = worst;
     if (verdict !== "undecided" || reason === undefined) continue;
-    const why = reason.id === "recording-unsound" ? ABOVE : String(reason.sentence);
-    titles.set(why, [...(titles.get(why) ?? []), title]);
+    const why = reason.id === "recording-unsound" ? ABOVE : reason.sentence;
+    const group = groups.get(String(why));
+    if (group === undefined) groups.set(String(why), { why, titles: [title] });
+    else group.titles.push(title);
   }
-  return [...titles].map(([why, shared]) => wrap(`undecided: ${shared.join("; ")}: ${why}`));
+  return [...groups.values()].map(({ why, titles }) => say`undecided: ${strung(titles, "; ")}: ${why}`);
 }
 
-function requirementLines(assessment: Assessment): string[] {
+function requirementBlocks(assessment: Assessment): Block[] {
   const week = decidingWeek(assessment);
   if (week === undefined) return [];
   const groups = byRequirement(assessment, week);
-  const table = [HEADER, ...groups.map(line)];
   const marked = groups.some(({ rows }) => rows.some(({ confirmed }) => !confirmed));
-  return ["", ...align(table), "", ...(marked ? [wrap(`* ${UNCONFIRMED_NOTE}`)] : [])];
+  return ["", [HEADER, ...groups.map(line)], "", ...(marked ? [strung(["* ", UNCONFIRMED_NOTE])] : [])];
 }
 
-function line({ title, worst, rows }: RequirementRows): string[] {
+function line({ title, worst, rows }: RequirementRows): Text[] {
   const mark = rows.some(({ confirmed }) => !confirmed) ? "*" : "";
   return [
     title,
     placeText(worst),
-    `${limitText(worst)}${mark}`,
-    `${worst.outside} of ${worst.n}, ${worst.allowed} may`,
+    strung([limitText(worst), mark]),
+    say`${worst.outside} of ${worst.n}, ${worst.allowed} may`,
     worstText(worst),
     verdictWord(worst.verdict),
   ];
 }
 
 /** The worst events and how many there are in which cell. */
-function eventLines(assessment: Assessment): string[] {
+function eventBlocks(assessment: Assessment): Block[] {
   const { events, recording } = assessment;
   if (events.length === 0) return [];
   const tables = eventTables(assessment);
   const boundsOf = boundsBy(tables);
   const clock = localClock(recording);
-  const table = worstFirst(events)
+  const rows = worstFirst(events)
     .slice(0, MOST_EVENTS)
     .map((event) => [
       kindText(event),
       event.phases.join(" "),
-      String(exactLocalTime(clock, instantOf(event.start))),
+      exactLocalTime(clock, instantOf(event.start)),
       eventLength(event, boundsOf(event)),
       extremeText(event),
       percentOf(event, boundsOf(event)),
@@ -118,30 +132,31 @@ function eventLines(assessment: Assessment): string[] {
     ]);
   const counts = tables.flatMap(({ table }) => cellCounts(table, events) ?? []);
   return [
-    wrap(`${eventsTitle(assessment)}.`),
-    ...align([EVENT_HEADER, ...table]),
-    ...(events.length > MOST_EVENTS ? [wrap(moreEvents(events.length - MOST_EVENTS))] : []),
-    ...counts.map(wrap),
+    say`${eventsTitle(assessment)}.`,
+    [EVENT_HEADER, ...rows],
+    ...(events.length > MOST_EVENTS ? [moreEvents(events.length - MOST_EVENTS)] : []),
+    ...counts,
     "",
   ];
 }
 
-function weekLines(assessment: Assessment): string[] {
+function weekBlocks(assessment: Assessment): Block[] {
   const { weeks } = assessment;
   if (weeks.length < 2) return [];
-  const lines = weeks.map((week) => wrap(`${weekText(assessment, week)}: ${verdictWord(week.verdict)}`));
-  return ["", ...lines, ...(weeks.some(({ kind }) => kind === "worst-sliding") ? [wrap(ONLY_WORSE_NOTE)] : [])];
+  const lines = weeks.map((week): Sentence => say`${weekText(assessment, week)}: ${verdictWord(week.verdict)}`);
+  return ["", ...lines, ...(weeks.some(({ kind }) => kind === "worst-sliding") ? [ONLY_WORSE_NOTE] : [])];
 }
 
-function align(table: readonly (readonly string[])[]): string[] {
+function align(table: readonly (readonly string[])[]): string {
   const widths = (table[0] ?? []).map((_, column) => Math.max(...table.map((row) => row[column]?.length ?? 0)));
   const rest = widths.slice(1).reduce((sum, width) => sum + width + GAP.length, 0);
   const first = Math.max(NARROWEST, Math.min(widths[0] ?? 0, WIDTH - rest));
-  return table.flatMap(([title = "", ...cells]) => {
+  const lines = table.flatMap(([title = "", ...cells]) => {
     const [start = "", ...more] = broken(title, first);
     const line = [start.padEnd(first), ...cells.map((cell, i) => cell.padEnd(widths[i + 1] ?? 0))].join(GAP);
     return [line.trimEnd(), ...more.map((text) => `  ${text}`)];
   });
+  return lines.join("\n");
 }
 
 function wrap(text: string): string {

@@ -1,5 +1,6 @@
 import { SECOND } from "../recording/time.js";
 import type { Assessment } from "../rules/assessment.js";
+import { capital, Numeral, type Sentence, say, strung, type Text } from "../sentence.js";
 import {
   countsIn,
   EVENT_KINDS,
@@ -11,50 +12,66 @@ import {
   worstFirst,
 } from "./events.js";
 import { decimalsOf, exact, fixed, formatAgainstLimits } from "./numbers.js";
-import { capital, joined, lengthText, placeText, withUnit } from "./wording.js";
+import { joined, lengthText, paragraph, placeText, withUnit } from "./wording.js";
 
-/** English words and sentences about voltage events. */
+/** Words and sentences about voltage events. */
 
-const KIND_NAMES: Readonly<Record<ReportEvent["kind"], string>> = {
-  interruption: "supply interruption",
-  dip: "voltage dip",
-  swell: "voltage swell",
-  "rapid-voltage-change": "rapid voltage change",
-  transient: "transient",
-  "inrush-current": "inrush current",
+type Kind = ReportEvent["kind"];
+
+const KIND_NAMES: Readonly<Record<Kind, Sentence>> = {
+  interruption: say`supply interruption`,
+  dip: say`voltage dip`,
+  swell: say`voltage swell`,
+  "rapid-voltage-change": say`rapid voltage change`,
+  transient: say`transient`,
+  "inrush-current": say`inrush current`,
 };
 
 /** As many cells as a title names. */
 const FEW_CELLS = 4;
 
 /** As short as sentences want them, one and several. */
-const KIND_COUNTS: Readonly<Record<ReportEvent["kind"], readonly [string, string]>> = {
-  interruption: ["interruption", "interruptions"],
-  dip: ["dip", "dips"],
-  swell: ["swell", "swells"],
-  "rapid-voltage-change": ["rapid voltage change", "rapid voltage changes"],
-  transient: ["transient", "transients"],
-  "inrush-current": ["inrush current", "inrush currents"],
+const KIND_COUNTS: Readonly<Record<Kind, (n: number) => Sentence>> = {
+  interruption: (n) => (n === 1 ? say`${n} interruption` : say`${n} interruptions`),
+  dip: (n) => (n === 1 ? say`${n} dip` : say`${n} dips`),
+  swell: (n) => (n === 1 ? say`${n} swell` : say`${n} swells`),
+  "rapid-voltage-change": (n) => (n === 1 ? say`${n} rapid voltage change` : say`${n} rapid voltage changes`),
+  transient: (n) => (n === 1 ? say`${n} transient` : say`${n} transients`),
+  "inrush-current": (n) => (n === 1 ? say`${n} inrush current` : say`${n} inrush currents`),
 };
 
-/** What a phase did. */
-const VERBS: Readonly<Record<ReportEvent["kind"], string>> = {
-  interruption: "fell to",
-  dip: "fell to",
-  swell: "rose to",
-  "rapid-voltage-change": "changed by up to",
-  transient: "deviated by up to",
-  "inrush-current": "rose to",
+/** What a phase did, and for how long where that is known. */
+const COURSES: Readonly<Record<Kind, (phase: Text, value: Text, length?: Text) => Sentence>> = {
+  interruption: fell,
+  dip: fell,
+  swell: rose,
+  "inrush-current": rose,
+  "rapid-voltage-change": (phase, value, length) =>
+    length === undefined
+      ? say`${phase} changed by up to ${value}`
+      : say`${phase} changed by up to ${value} for ${length}`,
+  transient: (phase, value, length) =>
+    length === undefined
+      ? say`${phase} deviated by up to ${value}`
+      : say`${phase} deviated by up to ${value} for ${length}`,
 };
+
+function fell(phase: Text, value: Text, length?: Text): Sentence {
+  return length === undefined ? say`${phase} fell to ${value}` : say`${phase} fell to ${value} for ${length}`;
+}
+
+function rose(phase: Text, value: Text, length?: Text): Sentence {
+  return length === undefined ? say`${phase} rose to ${value}` : say`${phase} rose to ${value} for ${length}`;
+}
 
 /** "voltage dip", "short interruption", "voltage dip (around an interruption)". */
-export function kindText({ kind, interruption, interrupted }: ReportEvent): string {
-  if (interruption !== undefined) return `${interruption} interruption`;
-  return `${KIND_NAMES[kind]}${interrupted === true ? " (around an interruption)" : ""}`;
+export function kindText({ kind, interruption, interrupted }: ReportEvent): Sentence {
+  if (interruption !== undefined) return interruption === "short" ? say`short interruption` : say`long interruption`;
+  return interrupted === true ? say`${KIND_NAMES[kind]} (around an interruption)` : KIND_NAMES[kind];
 }
 
 /** "L1", "L1 and L3", "L1, L2 and L3". */
-export function phasesText({ phases }: Pick<ReportEvent, "phases">): string {
+export function phasesText({ phases }: Pick<ReportEvent, "phases">): Text {
   return joined(phases.map((phase) => placeText({ phase })));
 }
 
@@ -78,212 +95,259 @@ export function boundsBy(tables: readonly { readonly table: EventTable }[]): (ev
 }
 
 /** "120 ms", "1.25 s", "3 min 12 s"; "at least 120 ms" for an event that was cut off. */
-export function eventLength({ durationS, complete }: ReportEvent, { seconds }: Bounds): string {
+export function eventLength({ durationS, complete }: ReportEvent, { seconds }: Bounds): Text {
   const { min, max } = seconds;
   const inMs = { ...(min !== undefined && { min: 1000 * min }), ...(max !== undefined && { max: 1000 * max }) };
-  const text =
+  const length =
     durationS < 1
-      ? `${formatAgainstLimits(1000 * durationS, inMs, 0)} ms`
+      ? withUnit(formatAgainstLimits(1000 * durationS, inMs, 0), "ms")
       : durationS < 60
-        ? `${formatAgainstLimits(durationS, seconds, 2)} s`
+        ? withUnit(formatAgainstLimits(durationS, seconds, 2), "s")
         : lengthText(durationS * SECOND);
-  return complete === false ? `at least ${text}` : text;
+  return complete === false ? say`at least ${length}` : length;
 }
 
 /** "41.0 %" of the reference; a dash where that is not known. */
-export function percentOf({ percent }: ReportEvent, bounds: Bounds, decimals = 1): string {
-  return percent === undefined ? "–" : `${formatAgainstLimits(percent, bounds.percent, decimals)} %`;
+export function percentOf({ percent }: ReportEvent, bounds: Bounds, decimals = 1): Text {
+  return percent === undefined ? "–" : withUnit(formatAgainstLimits(percent, bounds.percent, decimals), "%");
 }
 
 /** "94.3 V". */
-export function extremeText({ extreme, unit }: Pick<ReportEvent, "extreme" | "unit">): string {
+export function extremeText({ extreme, unit }: Pick<ReportEvent, "extreme" | "unit">): Text {
   return withUnit(fixed(extreme, decimalsOf(unit)), unit);
 }
 
 /** "1 interruption, 7 dips (1 around an interruption) and 1 swell"; undefined without any event. */
-export function countsText(events: readonly ReportEvent[]): string | undefined {
+export function countsText(events: readonly ReportEvent[]): Text | undefined {
   const counts = EVENT_KINDS.flatMap((kind) => {
     const all = events.filter((event) => event.kind === kind);
     if (all.length === 0) return [];
     const around = all.filter(({ interrupted }) => interrupted === true).length;
-    const note = around === 0 ? "" : ` (${around} around an interruption)`;
-    return `${all.length} ${KIND_COUNTS[kind][all.length === 1 ? 0 : 1]}${note}`;
+    const count = KIND_COUNTS[kind](all.length);
+    return around === 0 ? count : say`${count} (${around} around an interruption)`;
   });
   return counts.length === 0 ? undefined : joined(counts);
 }
 
-/** "the deepest left 41 % for 120 ms on L1 and L3". */
-function worstText(assessment: Assessment): string | undefined {
+/** "the deepest left 41 % for 120 ms on L1 and L3"; "it left 41 %" where it is the only event. */
+function worstText(assessment: Assessment): Text | undefined {
   const sorted = worstFirst(assessment.events);
   const interruptions = sorted.filter(({ kind }) => kind === "interruption");
   const [longest] = [...interruptions].sort((a, b) => b.durationS - a.durationS);
   const worst = longest ?? sorted[0];
   if (worst === undefined) return undefined;
   const bounds = boundsBy(eventTables(assessment))(worst);
-  const lasting = eventLength(worst, bounds);
+  const length = eventLength(worst, bounds);
   const size = worst.percent === undefined ? extremeText(worst) : percentOf(worst, bounds, 0);
-  const on = `on ${phasesText(worst)}`;
+  const phases = phasesText(worst);
   const isOnly = sorted.length === 1;
-  const which = (superlative: string) => (isOnly ? "it" : `the ${superlative}`);
   switch (worst.kind) {
     case "interruption":
-      return `the ${interruptions.length > 1 ? "longest " : ""}interruption lasted ${lasting}`;
+      return interruptions.length > 1
+        ? say`the longest interruption lasted ${length}`
+        : say`the interruption lasted ${length}`;
     case "dip":
-      return `${which("deepest")} left ${size} for ${lasting} ${on}`;
+      return isOnly
+        ? say`it left ${size} for ${length} on ${phases}`
+        : say`the deepest left ${size} for ${length} on ${phases}`;
     case "swell":
-      return `${which("highest")} reached ${size} for ${lasting} ${on}`;
-    default:
-      return `${which("largest")} was ${extremeText(worst)}${worst.percent === undefined ? "" : ` (${size})`} ${on}`;
+      return isOnly
+        ? say`it reached ${size} for ${length} on ${phases}`
+        : say`the highest reached ${size} for ${length} on ${phases}`;
+    default: {
+      const value = worst.percent === undefined ? size : say`${extremeText(worst)} (${size})`;
+      return isOnly ? say`it was ${value} on ${phases}` : say`the largest was ${value} on ${phases}`;
+    }
   }
 }
 
 /** "7 dips and 1 swell (the deepest left 41 % for 120 ms on L1 and L3)", for use inside a sentence. */
-export function eventsFinding(assessment: Assessment): string | undefined {
-  const counts = countsText(assessment.events);
-  return counts === undefined ? undefined : `${counts} (${worstText(assessment)})`;
+export function eventsFinding(assessment: Assessment): Text | undefined {
+  const [counts, worst] = [countsText(assessment.events), worstText(assessment)];
+  return counts === undefined || worst === undefined ? undefined : say`${counts} (${worst})`;
 }
 
 /** "7 dips and 1 swell; the deepest left 41 % for 120 ms on L1 and L3". */
-export function eventsTitle(assessment: Assessment): string {
-  const counts = countsText(assessment.events);
-  return counts === undefined ? EVENT_WORDS.none : `${counts}; ${worstText(assessment)}`;
+export function eventsTitle(assessment: Assessment): Text {
+  const [counts, worst] = [countsText(assessment.events), worstText(assessment)];
+  return counts === undefined || worst === undefined ? EVENT_WORDS.none : say`${counts}; ${worst}`;
 }
 
-const CUT_BY: Readonly<Record<"recording" | "gap", Readonly<Record<"start" | "end", string>>>> = {
-  recording: { start: "began before the recording", end: "went on after the recording" },
-  gap: { start: "began in missing samples", end: "missing samples end it" },
-};
+const CUT_BY = {
+  recording: { start: say`began before the recording`, end: say`went on after the recording` },
+  gap: { start: say`began in missing samples`, end: say`missing samples end it` },
+} as const;
 
 /** Whether all of the event was recorded. */
-export function wholeText({ complete, cutOff }: ReportEvent): string {
+export function wholeText({ complete, cutOff }: ReportEvent): Text {
   if (complete === undefined) return EVENT_WORDS.notStated;
   if (complete) return EVENT_WORDS.whole;
   const sides = (["start", "end"] as const).flatMap((side) => {
     const cause = cutOff?.[side];
     return cause === undefined ? [] : CUT_BY[cause][side];
   });
-  return sides.length === 0 ? EVENT_WORDS.cutOff : `${EVENT_WORDS.cutOff}: ${sides.join(", ")}`;
+  return sides.length === 0 ? EVENT_WORDS.cutOff : say`${EVENT_WORDS.cutOff}: ${strung(sides, ", ")}`;
 }
 
 /** "L1 fell to 94.3 V (41.0 %) for 120 ms; L3 …": each phase by itself. */
-export function courseTitle(event: ReportEvent, bounds: Bounds): string {
+export function courseTitle(event: ReportEvent, bounds: Bounds): Text {
   const { kind, unit, perPhase = [] } = event;
-  const verb = VERBS[kind];
+  const course = COURSES[kind];
   const parts = perPhase.map(({ phase, extreme, percent, durationS }) => {
-    const share = percent === undefined ? "" : ` (${fixed(percent, 1)} %)`;
+    const value = extremeText({ extreme, unit });
+    const withShare = percent === undefined ? value : say`${value} (${withUnit(fixed(percent, 1), "%")})`;
     const length = eventLength({ ...event, durationS }, { ...bounds, seconds: {} });
-    return `${placeText({ phase })} ${verb} ${extremeText({ extreme, unit })}${share} for ${length}`;
+    return course(placeText({ phase }), withShare, length);
   });
-  return parts.length > 0 ? parts.join("; ") : `${phasesText(event)} ${verb} ${extremeText(event)}`;
+  return parts.length > 0 ? strung(parts, "; ") : course(phasesText(event), extremeText(event));
 }
 
-/** "Dips lie in cells A4, B2 and D1; swells in cell T1", or of many cells the fullest. */
-export function scatterTitle(assessment: Assessment): string {
+/** In which cells of a table events lie. */
+const CELLS = {
+  dip: {
+    most: (cell: string, count: number) => say`dips most often in cell ${cell} (${count})`,
+    one: (cell: Text) => say`dips in cell ${cell}`,
+    some: (cells: Text) => say`dips in cells ${cells}`,
+    all: (counts: Text) => say`dips by cell: ${counts}`,
+    none: (n: number) =>
+      n === 1
+        ? say`${n} dip is in no cell: longer or shorter than the columns, cut off, or without a known reference.`
+        : say`${n} dips are in no cell: longer or shorter than the columns, cut off, or without a known reference.`,
+    heading: (clause: Text) => say`Voltage dips by voltage u in % of the reference and duration t in ms (${clause})`,
+    clause: (clause: string) => say`${clause} (dips)`,
+  },
+  swell: {
+    most: (cell: string, count: number) => say`swells most often in cell ${cell} (${count})`,
+    one: (cell: Text) => say`swells in cell ${cell}`,
+    some: (cells: Text) => say`swells in cells ${cells}`,
+    all: (counts: Text) => say`swells by cell: ${counts}`,
+    none: (n: number) =>
+      n === 1
+        ? say`${n} swell is in no cell: longer or shorter than the columns, cut off, or without a known reference.`
+        : say`${n} swells are in no cell: longer or shorter than the columns, cut off, or without a known reference.`,
+    heading: (clause: Text) => say`Voltage swells by voltage u in % of the reference and duration t in ms (${clause})`,
+    clause: (clause: string) => say`${clause} (swells)`,
+  },
+} as const;
+
+/** "Dips in cells A4, B2 and D1; swells in cell T1", or of many cells the fullest. */
+export function scatterTitle(assessment: Assessment): Text {
   const { events } = assessment;
   const parts = eventTables(assessment).flatMap(({ table }) => {
     const cells = [...countsIn(table, events).cells].sort(([a, n], [b, m]) => m - n || (a < b ? -1 : 1));
-    const [, several] = KIND_COUNTS[table.event];
+    const words = CELLS[table.event];
     const [fullest] = cells;
     if (fullest === undefined) return [];
-    if (cells.length > FEW_CELLS) return `${several} most often in cell ${fullest[0]} (${fullest[1]})`;
+    if (cells.length > FEW_CELLS) return words.most(...fullest);
     const names = cells.map(([name]) => name).sort();
-    return `${several} in ${names.length === 1 ? "cell" : "cells"} ${joined(names)}`;
+    return (names.length === 1 ? words.one : words.some)(joined(names));
   });
-  return parts.length === 0 ? "No event lies in a cell of the tables" : capital(parts.join("; "));
+  return parts.length === 0 ? say`No event lies in a cell of the tables` : capital(strung(parts, "; "));
 }
 
-export function scatterNote(shown: number, hidden: number, clauses: readonly string[], merged: boolean): string {
-  return [
-    `${shown} ${shown === 1 ? "event" : "events"} by duration and residual or highest voltage.`,
-    "Triangle down: dip; triangle up: swell; cross: interruption; hollow: cut off, the true duration is longer.",
-    merged ? "A larger symbol stands for several events close together." : "",
-    `Boxes: cells of ${joined(clauses)}, each with its name and the number of events in it.`,
-    hidden > 0 ? `${hidden} without a voltage in % of the reference cannot be placed.` : "",
-  ]
-    .filter((text) => text !== "")
-    .join(" ");
+/** "EN 50160 … (dips)": the clause of a table. */
+export function tableClause({ event }: EventTable, clause: string): Sentence {
+  return CELLS[event].clause(clause);
+}
+
+export function scatterNote(shown: number, hidden: number, clauses: readonly Text[], merged: boolean): Sentence {
+  return paragraph(
+    shown === 1
+      ? say`${shown} event by duration and residual or highest voltage.`
+      : say`${shown} events by duration and residual or highest voltage.`,
+    say`Triangle down: dip; triangle up: swell; cross: interruption; hollow: cut off, the true duration is longer.`,
+    merged && say`A larger symbol stands for several events close together.`,
+    say`Boxes: cells of ${joined(clauses)}, each with its name and the number of events in it.`,
+    hidden > 0 && say`${hidden} without a voltage in % of the reference cannot be placed.`,
+  );
+}
+
+/** "dip: 41.0 %, 120 ms, L1": an event under the pointer; or "3 × dip, such as …" where one symbol stands for several. */
+export function spotText(event: ReportEvent, count: number, where: Bounds): Sentence {
+  const what = strung([percentOf(event, where), eventLength(event, where), phasesText(event)], ", ");
+  return count === 1 ? say`${kindText(event)}: ${what}` : say`${KIND_COUNTS[event.kind](count)}, such as ${what}`;
 }
 
 /** "90 > u ≥ 80": a row of the table in the standard's form; a swell lies above its threshold, not on it. */
-export function rowBounds({ event, rows }: EventTable, { from, to }: EventTable["rows"][number]): string {
+export function rowBounds({ event, rows }: EventTable, { from, to }: EventTable["rows"][number]): Text {
   const lowest = Math.min(...rows.map((row) => row.to ?? Number.POSITIVE_INFINITY));
   const sign = event === "swell" && to === lowest ? ">" : "≥";
-  if (from === null) return `u ${sign} ${exact(to ?? 0, 0)}`;
-  return to === null ? `${exact(from, 0)} > u` : `${exact(from, 0)} > u ${sign} ${exact(to, 0)}`;
+  const [high, low] = [new Numeral(exact(from ?? 0, 0)), new Numeral(exact(to ?? 0, 0))];
+  if (from === null) return strung([`u ${sign} `, low]);
+  return to === null ? strung([high, " > u"]) : strung([high, ` > u ${sign} `, low]);
 }
 
 /** "10 ≤ t ≤ 200": a column in milliseconds. */
-export function columnBounds({ columns }: EventTable, { from, to }: EventTable["columns"][number]): string {
+export function columnBounds({ columns }: EventTable, { from, to }: EventTable["columns"][number]): Text {
   const first = Math.min(...columns.map((column) => column.from));
-  return `${exact(1000 * from, 0)} ${from === first ? "≤" : "<"} t ≤ ${exact(1000 * to, 0)}`;
+  const [shortest, longest] = [new Numeral(exact(1000 * from, 0)), new Numeral(exact(1000 * to, 0))];
+  return strung([shortest, ` ${from === first ? "≤" : "<"} t ≤ `, longest]);
 }
 
-export function tableHeading({ event }: EventTable, clause: string): string {
-  return `${event === "dip" ? "Voltage dips" : "Voltage swells"} by voltage u in % of the reference and duration t in ms (${clause})`;
+export function tableHeading({ event }: EventTable, clause: string): Sentence {
+  return CELLS[event].heading(clause);
 }
 
-export function outsideTable({ event }: EventTable, outside: number): string {
-  const [one, several] = KIND_COUNTS[event];
-  return `${outside} ${outside === 1 ? `${one} is` : `${several} are`} in no cell: longer or shorter than the columns, cut off, or without a known reference.`;
+export function outsideTable({ event }: EventTable, outside: number): Sentence {
+  return CELLS[event].none(outside);
 }
 
-/** "dips in cells: A1 3, B2 1"; undefined without any. */
-export function cellCounts(table: EventTable, events: readonly ReportEvent[]): string | undefined {
+/** "dips by cell: A1 3, B2 1"; undefined without any. */
+export function cellCounts(table: EventTable, events: readonly ReportEvent[]): Sentence | undefined {
   const { cells, outside } = countsIn(table, events);
   const known = [...cells].sort(([a], [b]) => (a < b ? -1 : 1)).map(([cell, count]) => `${cell} ${count}`);
-  const all = outside === 0 ? known : [...known, `none ${outside}`];
-  return all.length === 0 ? undefined : `${KIND_COUNTS[table.event][1]} by cell: ${all.join(", ")}`;
+  const all = outside === 0 ? known : [...known, say`in none ${outside}`];
+  return all.length === 0 ? undefined : CELLS[table.event].all(strung(all, ", "));
 }
 
-export function moreEvents(count: number): string {
-  return `${count} more in results.json.`;
+export function moreEvents(count: number): Sentence {
+  return say`${count} more in results.json.`;
 }
 
-/** "Not listed here: 970 dips and 6 swells; all are in results.json." */
-export function restText(rest: readonly ReportEvent[]): string {
-  return `Not listed here: ${countsText(rest)}, less severe than these; results.json holds all.`;
+/** "Not listed here: 970 dips and 6 swells, less severe than these; results.json holds all." */
+export function restText(rest: readonly ReportEvent[]): Sentence {
+  return say`Not listed here: ${countsText(rest) ?? ""}, less severe than these; results.json holds all.`;
 }
 
 export const EVENT_WORDS = {
-  none: "No dip, swell or interruption was found",
-  whole: "whole",
-  cutOff: "cut off",
-  notStated: "not stated",
-  list: "The worst events",
-  order: "Worst first: by the distance to the reference voltage, then by duration.",
-  open: "Course and waveform",
-  noRecord: "No course was kept of this event.",
-  onPaper: "On paper the course of the first ones only is shown; the page on a screen has it for each.",
-  courseNote:
-    "R.m.s. voltage over one cycle, refreshed each half cycle (Urms(1/2)). Pale field: the event; dashed: where the table of dips or swells begins.",
-  thinned: "In the middle of a long event one value stands for several half cycles, the one farthest out.",
-  inrushNote: "R.m.s. current of each half cycle. Pale field: the event.",
-  waveformTitle: "Waveform around start and end",
-  durationAxis: "duration",
-  percentAxis: "voltage in % of the reference",
-  timeAxis: "time from the start of the event in s",
-  threshold: "threshold",
-  voltage: "voltage in V",
-  current: "current in A",
+  none: say`No dip, swell or interruption was found`,
+  whole: say`whole`,
+  cutOff: say`cut off`,
+  notStated: say`not stated`,
+  list: say`The worst events`,
+  order: say`Worst first: by the distance to the reference voltage, then by duration.`,
+  open: say`Course and waveform`,
+  noRecord: say`No course was kept of this event.`,
+  onPaper: say`On paper the course of the first ones only is shown; the page on a screen has it for each.`,
+  courseNote: say`R.m.s. voltage over one cycle, refreshed each half cycle (Urms(1/2)). Pale field: the event; dashed: where the table of dips or swells begins.`,
+  thinned: say`In the middle of a long event one value stands for several half cycles, the one farthest out.`,
+  inrushNote: say`R.m.s. current of each half cycle. Pale field: the event.`,
+  waveformTitle: say`Waveform around start and end`,
+  durationAxis: say`duration`,
+  percentAxis: say`voltage in % of the reference`,
+  timeAxis: say`time from the start of the event in s`,
+  threshold: say`threshold`,
+  voltage: say`voltage in V`,
+  current: say`current in A`,
 } as const;
 
-export function courseNote({ kind }: ReportEvent, { trace }: EventRecord): string {
+export function courseNote({ kind }: ReportEvent, { trace }: EventRecord): Text {
   const what = kind === "inrush-current" ? EVENT_WORDS.inrushNote : EVENT_WORDS.courseNote;
-  return trace !== undefined && isThinned(trace) ? `${what} ${EVENT_WORDS.thinned}` : what;
+  return trace !== undefined && isThinned(trace) ? paragraph(what, EVENT_WORDS.thinned) : what;
 }
 
-export function waveformNote({ waveform = [] }: EventRecord): string {
+export function waveformNote({ waveform = [] }: EventRecord): Sentence {
   const rate = waveform[0]?.samplesPerSecond ?? 0;
-  return `As sampled, ${exact(Math.round(rate), 0)} values per second; the pale field is the event.`;
+  return say`As sampled, ${Math.round(rate)} values per second; the pale field is the event.`;
 }
 
 export const EVENT_COLUMNS = {
-  kind: "Event",
-  phases: "Phases",
-  start: "Start",
-  duration: "Duration",
-  extreme: "Voltage",
-  percent: "Of reference",
-  cell: "Cell",
-  whole: "Recorded",
+  kind: say`Event`,
+  phases: say`Phases`,
+  start: say`Start`,
+  duration: say`Duration`,
+  extreme: say`Voltage`,
+  percent: say`Of reference`,
+  cell: say`Cell`,
+  whole: say`Recorded`,
 } as const;

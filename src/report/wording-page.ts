@@ -1,291 +1,264 @@
 import type { Assessment } from "../rules/assessment.js";
-import { type ColumnRun, rangeOf } from "./columns.js";
+import { capital, type Sentence, say, strung } from "../sentence.js";
+import { type Language, type Translated, translated } from "./languages/language.js";
 import { instantOf, localClock, localTime } from "./local-time.js";
-import { capital } from "./wording.js";
+import { paragraph } from "./wording.js";
 
-/** English headings and prose of the report page and of its live charts. */
+/** Headings and prose of the report page and of its live charts. */
 
 export const DANGER_WORDS = {
-  title: "Danger",
+  title: say`Danger`,
   cautions: [
-    "Unless this has been put right since the recording: keep away from live parts, do not open panels or terminals, and call the network operator or a licensed electrician at once.",
-    "Local codes and the rules of safe work come before anything written here.",
+    say`Unless this has been put right since the recording: keep away from live parts, do not open panels or terminals, and call the network operator or a licensed electrician at once.`,
+    say`Local codes and the rules of safe work come before anything written here.`,
   ],
-  measured: "What was measured:",
+  measured: say`What was measured:`,
 } as const;
 
-export const LIVE_WORK_NOTE =
-  "Checking or changing anything at a panel, a terminal or a recorder's leads is work on or near live parts. Leave it to licensed electricians or the network operator, under the local codes.";
+export const LIVE_WORK_NOTE = say`Checking or changing anything at a panel, a terminal or a recorder's leads is work on or near live parts. Leave it to licensed electricians or the network operator, under the local codes.`;
 
 export const HEADINGS = {
-  page: "Supply voltage conformance report",
-  contents: "Contents",
-  requirements: "Requirements",
-  weeks: "Weeks",
-  weeksAndYears: "Weeks and years",
-  worstSliding: "Worst seven days at any start",
-  everyRow: "Every phase and order",
-  notAssessed: "Not assessed, and why",
-  charts: "Charts",
-  recording: "Recording",
-  columns: "Columns of the log and how they were understood",
-  unusedColumns: "Columns that were not used",
-  remarks: "Remarks on reading and deriving",
-  setup: "Setup",
-  findings: "Findings on the recording",
-  events: "Voltage events",
-  summary: "Measured values",
-  ruleSet: "Limits and their sources",
-  counting: "How it was counted",
-  files: "Files and program",
+  page: say`Supply voltage conformance report`,
+  contents: say`Contents`,
+  requirements: say`Requirements`,
+  weeks: say`Weeks`,
+  weeksAndYears: say`Weeks and years`,
+  worstSliding: say`Worst seven days at any start`,
+  everyRow: say`Every phase and order`,
+  notAssessed: say`Not assessed, and why`,
+  charts: say`Charts`,
+  recording: say`Recording`,
+  columns: say`Columns of the log and how they were understood`,
+  unusedColumns: say`Columns that were not used`,
+  remarks: say`Remarks on reading and deriving`,
+  setup: say`Setup`,
+  findings: say`Findings on the recording`,
+  events: say`Voltage events`,
+  summary: say`Measured values`,
+  ruleSet: say`Limits and their sources`,
+  counting: say`How it was counted`,
+  files: say`Files and program`,
 } as const;
 
 export const REQUIREMENT_COLUMNS = {
-  requirement: "Requirement",
-  place: "Worst on",
-  limit: "Limit",
-  allowed: "May lie outside",
-  found: "Found outside",
-  worst: "Worst value",
-  when: "When",
-  verdict: "Verdict",
-  robust: "Robust",
+  requirement: say`Requirement`,
+  place: say`Worst on`,
+  limit: say`Limit`,
+  allowed: say`May lie outside`,
+  found: say`Found outside`,
+  worst: say`Worst value`,
+  when: say`When`,
+  verdict: say`Verdict`,
+  robust: say`Robust`,
 } as const;
 
 export const DETAIL_COLUMNS = {
-  place: "Where",
-  limit: "Limit",
-  allowed: "May lie outside",
-  found: "Found outside",
-  missing: "Missing",
-  worst: "Worst value",
-  when: "When",
-  percentile: "Value at the required share",
-  flagged: "With / without flagged",
-  origin: "Values",
-  verdict: "Verdict",
-  robust: "Robust",
+  place: say`Where`,
+  limit: say`Limit`,
+  allowed: say`May lie outside`,
+  found: say`Found outside`,
+  missing: say`Missing`,
+  worst: say`Worst value`,
+  when: say`When`,
+  percentile: say`Value at the required share`,
+  flagged: say`With / without flagged`,
+  origin: say`Values`,
+  verdict: say`Verdict`,
+  robust: say`Robust`,
 } as const;
 
 export const SUMMARY_COLUMNS = {
-  quantity: "Quantity",
-  place: "Where",
-  min: "Lowest",
-  mean: "Mean",
-  max: "Highest",
-  p95: "95 % at or below",
-  interval: "Values of",
-  n: "Number",
+  quantity: say`Quantity`,
+  place: say`Where`,
+  min: say`Lowest`,
+  mean: say`Mean`,
+  max: say`Highest`,
+  p95: say`95 % at or below`,
+  interval: say`Values of`,
+  n: say`Number`,
 } as const;
 
-export const SUMMARY_NOTE =
-  "Over the whole recording, valid intervals only. Values by harmonic order stand in the charts; results.json holds all.";
+export const SUMMARY_NOTE = say`Over the whole recording, valid intervals only. Values by harmonic order stand in the charts; results.json holds all.`;
 
-export function summaryFurther(entries: number): string {
-  return `Further quantities and longer intervals (${entries})`;
+export function summaryFurther(entries: number): Sentence {
+  return say`Further quantities and longer intervals (${entries})`;
 }
 
-export const ROBUST_NOTE = "“robust: yes”: no filling of the missing intervals could change the verdict.";
+export const ROBUST_NOTE = say`“robust: yes”: no filling of the missing intervals could change the verdict.`;
 
-export function detailsSummary(rows: number): string {
-  return rows === 1 ? "Details" : `Every phase and order (${rows})`;
+export function detailsSummary(rows: number): Sentence {
+  return rows === 1 ? say`Details` : say`Every phase and order (${rows})`;
 }
+
+/** Whether the values of a row were logged or computed here. */
+export const VALUE_ORIGINS = { logged: say`logged`, computed: say`computed` } as const;
 
 export const WEEK_COLUMNS = {
-  from: "From",
-  to: "To",
-  kind: "Kind",
-  coverage: "Valid",
-  verdict: "Verdict",
-  failed: "Not met",
+  from: say`From`,
+  to: say`To`,
+  kind: say`Kind`,
+  coverage: say`Valid`,
+  verdict: say`Verdict`,
+  failed: say`Not met`,
 } as const;
 
 export const WEEK_KINDS = {
-  consecutive: "week",
-  rest: "rest, less than a week",
-  "worst-sliding": "worst seven days at any start (only what is worse than in every week above)",
-  year: "365 days, requirements by the year only",
-  "part-of-year": "less than 365 days, requirements by the year already broken only",
+  consecutive: say`week`,
+  rest: say`rest, less than a week`,
+  "worst-sliding": say`worst seven days at any start (only what is worse than in every week above)`,
+  year: say`365 days, requirements by the year only`,
+  "part-of-year": say`less than 365 days, requirements by the year already broken only`,
 } as const;
 
 /** Said where the rows of such seven days are listed. */
-export const ONLY_WORSE_NOTE = "Of seven days at any start only what is worse than in every week is listed.";
+export const ONLY_WORSE_NOTE = say`Of seven days at any start only what is worse than in every week is listed.`;
 
-export const WORST_SLIDING_NOTE =
-  "The verdict of a week can depend on where it starts. These are the seven days, starting at any interval, that show more values outside than any week above.";
+export const WORST_SLIDING_NOTE = say`The verdict of a week can depend on where it starts. These are the seven days, starting at any interval, that show more values outside than any week above.`;
 
 export const NONE = {
-  failed: "none",
-  notAssessed: "Everything the limit set asks for was assessed.",
-  findings: "None.",
+  failed: say`none`,
+  notAssessed: say`Everything the limit set asks for was assessed.`,
+  findings: say`None.`,
 };
 
-export const COUNTING: readonly string[] = [
-  "Valid intervals are counted, nothing is interpolated. A requirement is met when no more than the stated number of values lie outside; a value exactly on the limit lies inside.",
-  "Values too high and too low count together. Each phase is judged by itself.",
-  "Missing intervals are never filled in. Where they could turn the verdict and the valid ones cover less than 95 % of the time, the verdict is “undecided”.",
-  "Limits are compared directly with the values (simple acceptance): no margin is taken off for the uncertainty of the instrument.",
-  "The value at the required share (nearest rank) is for information; the verdict comes from counting.",
-  "A week is 7 × 24 hours, also where the clock is changed.",
+export const COUNTING: readonly Sentence[] = [
+  say`Valid intervals are counted, nothing is interpolated. A requirement is met when no more than the stated number of values lie outside; a value exactly on the limit lies inside.`,
+  say`Values too high and too low count together. Each phase is judged by itself.`,
+  say`Missing intervals are never filled in. Where they could turn the verdict and the valid ones cover less than 95 % of the time, the verdict is “undecided”.`,
+  say`Limits are compared directly with the values (simple acceptance): no margin is taken off for the uncertainty of the instrument.`,
+  say`The value at the required share (nearest rank) is for information; the verdict comes from counting.`,
+  say`A week is 7 × 24 hours, also where the clock is changed.`,
 ];
 
-export const INTERVALS: Readonly<Record<string, string>> = {
-  expected: "expected",
-  present: "present and valid",
-  missing: "missing",
-  duplicate: "duplicate rows",
-  flagged: "flagged",
-  excluded: "excluded",
+export const INTERVALS: Readonly<Record<string, Sentence>> = {
+  expected: say`expected`,
+  present: say`present and valid`,
+  missing: say`missing`,
+  duplicate: say`duplicate rows`,
+  flagged: say`flagged`,
+  excluded: say`excluded`,
 };
 
-export const SEVERITIES: Readonly<Record<string, string>> = {
-  danger: "danger",
-  none: "no effect on the verdict",
-  note: "note",
-  blocks: "kept values from being judged",
+export const SEVERITIES: Readonly<Record<string, Sentence>> = {
+  danger: say`danger`,
+  none: say`no effect on the verdict`,
+  note: say`note`,
+  blocks: say`kept values from being judged`,
 };
 
-export const ORIGINS: Readonly<Record<string, string>> = {
-  given: "given",
-  inferred: "inferred from the data",
-  assumed: "assumed",
-};
-
-const SETUP_NAMES: Readonly<Record<string, string>> = {
-  site: "Site",
-  measuringPoint: "Measuring point",
-  instrument: "Instrument",
-  network: "Network",
-  connection: "Connection",
-  declaredVoltage: "Declared voltage",
-  nominalFrequency: "Nominal frequency",
-  zone: "Time zone of the log",
-  intervalLabel: "A stamp marks the interval's",
-  ruleSet: "Limit set",
-  measurement: "Measured with",
-  voltageRatio: "Voltage transformer ratio",
-  currentRatio: "Current transformer ratio",
-};
-
-const SETUP_UNITS: Readonly<Record<string, string>> = { declaredVoltage: " V", nominalFrequency: " Hz" };
-
-/** "Declared voltage": the name of a setup entry; one unknown here keeps its key. */
-export function setupName(key: string): string {
-  return SETUP_NAMES[key] ?? key;
-}
-
-export function setupUnit(key: string): string {
-  return SETUP_UNITS[key] ?? "";
-}
-
-const ZONE_SOURCES: Readonly<Record<string, string>> = {
-  inferred: " (as the log states)",
-  assumed: " (assumed; the log names no zone)",
+export const ORIGINS: Readonly<Record<string, Sentence>> = {
+  given: say`given`,
+  inferred: say`inferred from the data`,
+  assumed: say`assumed`,
 };
 
 /** "times: Europe/Vienna", "times: UTC (assumed; the log names no zone)". */
-export function zoneText({ recording, setup }: Assessment): string {
-  return `times: ${recording.zone}${ZONE_SOURCES[setup.zone?.origin ?? ""] ?? ""}`;
+export function zoneText({ recording, setup }: Assessment): Sentence {
+  const { zone } = recording;
+  if (setup.zone?.origin === "inferred") return say`times: ${zone} (as the log states)`;
+  if (setup.zone?.origin === "assumed") return say`times: ${zone} (assumed; the log names no zone)`;
+  return say`times: ${zone}`;
 }
 
 /** From when to when was recorded, or which part of the recording was assessed; with the zone of all times. */
-export function recordedText(assessment: Assessment): string {
+export function recordedText(assessment: Assessment): Sentence {
   const { recording } = assessment;
   const { start, end, cropped } = recording;
   const clock = localClock(recording);
   const time = (iso: string) => localTime(clock, instantOf(iso));
-  const zone = capital(zoneText(assessment));
-  return cropped === undefined
-    ? `Recorded from ${time(start)} to ${time(end)}. ${zone}.`
-    : `Only ${time(start)} to ${time(end)} of a recording from ${time(cropped.start)} to ${time(cropped.end)} was assessed, on request. ${zone}.`;
+  return paragraph(
+    cropped === undefined
+      ? say`Recorded from ${time(start)} to ${time(end)}.`
+      : say`Only ${time(start)} to ${time(end)} of a recording from ${time(cropped.start)} to ${time(cropped.end)} was assessed, on request.`,
+    say`${capital(zoneText(assessment))}.`,
+  );
 }
 
 const CLAUSES_FROM_MEMORY = /clause numbers are from memory/i;
 const STANDARD_NOT_READ = /text of the standard was not read/i;
 
 /** Where clause numbers and limits come from, as far as the notes of the limit set say so; undefined where they do not. */
-export function originNote({ notes }: Assessment["ruleSet"]): string | undefined {
+export function originNote({ notes }: Assessment["ruleSet"]): Sentence | undefined {
   const parts = [
-    ...(notes.some((note) => CLAUSES_FROM_MEMORY.test(note)) ? ["clause numbers are from memory"] : []),
+    ...(notes.some((note) => CLAUSES_FROM_MEMORY.test(note)) ? [say`Clause numbers are from memory.`] : []),
     ...(notes.some((note) => STANDARD_NOT_READ.test(note))
       ? [
-          `the standard's own text was not read: limits come from public documents that quote it (see ${HEADINGS.ruleSet})`,
+          say`The standard's own text was not read: limits come from public documents that quote it (see ${HEADINGS.ruleSet}).`,
         ]
       : []),
   ];
-  return parts.length === 0 ? undefined : `${capital(parts.join("; "))}.`;
+  return parts.length === 0 ? undefined : paragraph(...parts);
 }
 
 /** "Log files: a.csv, b.csv": what the report is about where no site was named. */
-export function filesText(names: readonly string[]): string {
-  return `${names.length === 1 ? "Log file" : "Log files"}: ${names.join(", ")}`;
+export function filesText(names: readonly string[]): Sentence {
+  return names.length === 1 ? say`Log file: ${strung(names)}` : say`Log files: ${strung(names, ", ")}`;
 }
 
-export function columnsSummary(used: number, total: number): string {
-  return `${used} of ${total} columns used`;
-}
-
-/** "harmonic-voltage L1, orders 2 to 40, mean, %: columns 60 to 98". */
-export function columnRunText({ before, after, orders, positions }: ColumnRun): string {
-  const of = orders.length === 0 ? "" : `, ${orders.length === 1 ? "order" : "orders"} ${rangeOf(orders)}`;
-  return `${before}${of}${after}: ${positions.length === 1 ? "column" : "columns"} ${rangeOf(positions)}`;
-}
-
-export function ordersSummary(orders: number): string {
-  return `Limits of ${orders} orders`;
+export function ordersSummary(orders: number): Sentence {
+  return say`Limits of ${orders} orders`;
 }
 
 export const TABLE_WORDS = {
-  file: "File",
-  size: "Bytes",
-  format: "Format",
-  sha256: "SHA-256",
-  position: "Column",
-  header: "Header",
-  takenFor: "Taken for",
-  reason: "Reason",
-  notUsed: "not used",
-  item: "Item",
-  value: "Value",
-  origin: "Origin",
-  finding: "Finding",
-  effect: "Effect",
-  requirement: "Requirement",
-  clause: "Clause",
-  source: "Source",
-  confirmed: "Confirmed",
-  order: "Order",
-  limit: "Limit",
-  intervals: "Intervals",
-  count: "Number",
+  file: say`File`,
+  size: say`Bytes`,
+  format: say`Format`,
+  sha256: say`SHA-256`,
+  position: say`Column`,
+  header: say`Header`,
+  takenFor: say`Taken for`,
+  reason: say`Reason`,
+  notUsed: say`not used`,
+  item: say`Item`,
+  value: say`Value`,
+  origin: say`Origin`,
+  finding: say`Finding`,
+  effect: say`Effect`,
+  requirement: say`Requirement`,
+  clause: say`Clause`,
+  source: say`Source`,
+  confirmed: say`Confirmed`,
+  order: say`Order`,
+  limit: say`Limit`,
+  intervals: say`Intervals`,
+  count: say`Number`,
 } as const;
 
-export const CONFIRMED = { true: "read in a public document", false: "not confirmed" } as const;
+export const CONFIRMED = { true: say`read in a public document`, false: say`not confirmed` } as const;
 export const NO_LIMIT = {
-  events: "none, counted by cell",
-  orders: "by order, see below",
-  other: "not judged here",
+  events: say`none, counted by cell`,
+  orders: say`by order, see below`,
+  other: say`not judged here`,
 } as const;
-export const SIDEWAYS_NOTE = "Wider than this screen: scroll it sideways.";
-export const BINDING_NOTE = "for information only";
+export const SIDEWAYS_NOTE = say`Wider than this screen: scroll it sideways.`;
+export const BINDING_NOTE = say`for information only`;
 
-export function programText(name: string, version: string): string {
-  return `Made by ${name} ${version}. The same files, setup and limit set give the same report, byte for byte.`;
+export function programText(name: string, version: string): Sentence {
+  return say`Made by ${name} ${version}. The same files, setup and limit set give the same report, byte for byte.`;
 }
 
-export const RELATES_NOTE =
-  "The results relate only to the place and time recorded. Entries marked “given” were stated by whoever set up the recording and were not checked here.";
+export const RELATES_NOTE = say`The results relate only to the place and time recorded. Entries marked “given” were stated by whoever set up the recording and were not checked here.`;
 
-/** Words the live charts need in the browser. */
-export const CHART_WORDS = {
-  zoomIn: "Zoom in",
-  zoomOut: "Zoom out",
-  earlier: "Earlier",
-  later: "Later",
-  reset: "Whole recording",
-  hint: "Or: click, then wheel (or Ctrl + wheel) and drag; keys + − ← → 0.",
-  outside: "outside",
-  extremes: "to",
-  atOrBelow: "% at or below",
+/** Words that the live charts need in the browser, which puts numbers in the place of marks: #, #1, #2. */
+const CHART_WORDS = {
+  zoomIn: say`Zoom in`,
+  zoomOut: say`Zoom out`,
+  earlier: say`Earlier`,
+  later: say`Later`,
+  reset: say`Whole recording`,
+  hint: say`Or: click, then wheel (or Ctrl + wheel) and drag; keys + − ← → 0.`,
+  outside: say`outside`,
+  extremes: say`${"#1"} to ${"#2"}`,
+  atOrBelow: say`${"#"} % at or below`,
 } as const;
-export type ChartWords = typeof CHART_WORDS;
+
+export interface ChartWords extends Translated<typeof CHART_WORDS> {
+  readonly decimalMark: string;
+  /** For the dates under the pointer. */
+  readonly locale: string;
+}
+
+export function chartWords(language: Language): ChartWords {
+  const { decimalMark, id } = language;
+  return { ...translated(CHART_WORDS, language), decimalMark, locale: id === "en" ? "en-GB" : id };
+}

@@ -1,51 +1,64 @@
 import { type Phase, QUANTITIES, type Quantity } from "../recording/quantity.js";
-import { DAY, type Duration, HOUR, MINUTE, SECOND } from "../recording/time.js";
+import { DAY, type Duration, durationText, HOUR, MINUTE, SECOND } from "../recording/time.js";
 import type { Assessment, Row, Verdict, Week } from "../rules/assessment.js";
-import type { Text } from "../sentence.js";
+import { Numeral, Sentence, say, strung, type Text } from "../sentence.js";
 import { instantOf, type LocalClock, localClock, localTime } from "./local-time.js";
 import { allowedPercent, decimalsOf, exact, formatAgainstLimits, foundPercent, percentOfShare } from "./numbers.js";
 
-/**
- * English words and sentences about the result. With the other files named wording-* these are all the
- * sentences of the outputs: another language is another set of files with the same exports.
- */
+/** Words and sentences about the result. With the other files named wording-* these are all the sentences of the outputs. */
 
-const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
-  conforms: "conforms",
-  "does-not-conform": "does not conform",
-  undecided: "undecided",
-  "not-assessed": "not assessed",
-  "for-information": "for information",
+const VERDICT_WORDS: Readonly<Record<Verdict, Sentence>> = {
+  conforms: say`conforms`,
+  "does-not-conform": say`does not conform`,
+  undecided: say`undecided`,
+  "not-assessed": say`not assessed`,
+  "for-information": say`for information`,
 };
 
-export function verdictWord(verdict: Verdict): string {
+export function verdictWord(verdict: Verdict): Sentence {
   return VERDICT_WORDS[verdict];
 }
 
-/** "253.0 V", "6 %", "1": a value already formatted, with its unit. */
-export function withUnit(text: string, unit: string): string {
-  return unit === "1" ? text : `${text} ${unit}`;
+/** A text out of a limit set's file, such as the title of a requirement: its English stands in the catalogs as it is. */
+export function stated(text: string): Sentence {
+  return new Sentence(text, []);
 }
 
-export function limitNumber(value: number, unit: string): string {
-  return exact(value, unit === "V" && value < 1000 ? 1 : 0);
+/** "253.0 V", "6 %", "1", "207.0 to 253.0 V": formatted numbers with their unit. */
+export function withUnit(number: Text, unit: string): Text {
+  const printed = typeof number === "string" ? new Numeral(number) : number;
+  return unit === "1" ? printed : strung([printed, unit], " ");
+}
+
+export function limitNumber(value: number, unit: string): Numeral {
+  return new Numeral(exact(value, unit === "V" && value < 1000 ? 1 : 0));
+}
+
+/** "253.0 V". */
+export function limitValue(value: number, unit: string): Text {
+  return withUnit(limitNumber(value, unit), unit);
 }
 
 /** "207.0 to 253.0 V", "at most 6 %". */
-export function limitText({ limit, unit }: Pick<Row, "limit" | "unit">): string {
+export function limitText({ limit, unit }: Pick<Row, "limit" | "unit">): Text {
   const { min, max } = limit;
   if (min !== undefined && max !== undefined)
-    return withUnit(`${limitNumber(min, unit)} to ${limitNumber(max, unit)}`, unit);
-  if (max !== undefined) return `at most ${withUnit(limitNumber(max, unit), unit)}`;
-  if (min !== undefined) return `at least ${withUnit(limitNumber(min, unit), unit)}`;
-  return "none";
+    return withUnit(say`${limitNumber(min, unit)} to ${limitNumber(max, unit)}`, unit);
+  if (max !== undefined) return say`at most ${limitValue(max, unit)}`;
+  if (min !== undefined) return say`at least ${limitValue(min, unit)}`;
+  return say`no limit`;
 }
 
+export function phaseName(phase: Phase): Text {
+  return phase === "system" ? SUPPLY : phase;
+}
+
+const SUPPLY = say`supply`;
+
 /** "L2", "L2, order 5", "L2, 175 Hz", "supply" for a value that the supply has as a whole. */
-export function placeText({ phase, order, hertz }: Place): string {
-  const where = phase === "system" ? "supply" : phase;
-  const of = order === undefined ? "" : `, order ${order}`;
-  return `${where}${of}${hertz === undefined ? "" : `, ${exact(hertz, 0)} Hz`}`;
+export function placeText({ phase, order, hertz }: Place): Text {
+  const where = order === undefined ? phaseName(phase) : say`${phaseName(phase)}, order ${order}`;
+  return hertz === undefined ? where : strung([where, withUnit(exact(hertz, 0), "Hz")], ", ");
 }
 
 interface Place {
@@ -55,17 +68,27 @@ interface Place {
 }
 
 /** "50 (5 %)": how many values may lie outside. */
-export function allowedText(row: Row): string {
-  return `${row.allowed} (${exact(allowedPercent(row.share), 0)} %)`;
+export function allowedText(row: Row): Text {
+  return say`${row.allowed} (${allowedShare(row)})`;
+}
+
+/** "5 %": the share that may lie outside. */
+export function allowedShare({ share }: Pick<Row, "share">): Text {
+  return withUnit(exact(allowedPercent(share), 0), "%");
+}
+
+/** "73 of 1008". */
+export function countOf({ outside, n }: { readonly outside: number; readonly n: number }): Sentence {
+  return say`${outside} of ${n}`;
 }
 
 /** "73 of 1008 (7.2 %)": how many values lay outside. */
-export function foundText(row: Row): string {
-  return row.n === 0 ? "no values" : `${row.outside} of ${row.n} (${foundPercent(row)} %)`;
+export function foundText(row: Row): Text {
+  return row.n === 0 ? say`no values` : say`${countOf(row)} (${withUnit(foundPercent(row), "%")})`;
 }
 
 /** The worst value with enough digits to lie on its side of the limit. */
-export function worstText(row: Row): string {
+export function worstText(row: Row): Text {
   if (row.worst === null) return "–";
   return withUnit(formatAgainstLimits(row.worst.value, row.limit, decimalsOf(row.unit)), row.unit);
 }
@@ -75,45 +98,71 @@ export function worstTimeText(row: Row, clock: LocalClock): Text {
 }
 
 /** "95 % of the week". */
-export function shareText({ share, period }: Pick<Row, "share" | "period">): string {
-  return `${exact(percentOfShare(share), 0)} % of the ${period}`;
+export function shareText({ share, period }: Pick<Row, "share" | "period">): Sentence {
+  const percent = withUnit(exact(percentOfShare(share), 0), "%");
+  if (period === "day") return say`${percent} of the day`;
+  return period === "week" ? say`${percent} of the week` : say`${percent} of the year`;
 }
 
 /** Whether missing intervals could change the verdict; a dash where there is none to change. */
-export function robustText({ robust, verdict }: Pick<Row, "robust" | "verdict">): string {
+export function robustText({ robust, verdict }: Pick<Row, "robust" | "verdict">): Text {
   if (verdict !== "conforms" && verdict !== "does-not-conform") return "–";
-  return robust ? "yes" : "no";
+  return robust ? say`yes` : say`no`;
 }
 
-export const UNCONFIRMED_MARK = "unconfirmed";
-export const UNCONFIRMED_NOTE =
-  "“unconfirmed”: no public document at hand confirms this limit. Check it in the standard itself before you rely on the verdict.";
+export const UNCONFIRMED_MARK = say`unconfirmed`;
+export const UNCONFIRMED_NOTE = say`“unconfirmed”: no public document at hand confirms this limit. Check it in the standard itself before you rely on the verdict.`;
 
-const INTERVAL_WORDS: Readonly<Record<number, string>> = {
-  3: "three-second",
-  10: "ten-second",
-  60: "one-minute",
-  600: "ten-minute",
-  7200: "two-hour",
+const VALUES: Readonly<Record<number, Sentence>> = {
+  3: say`three-second values`,
+  10: say`ten-second values`,
+  60: say`one-minute values`,
+  600: say`ten-minute values`,
+  7200: say`two-hour values`,
 };
 
-/** "ten-minute". */
-export function intervalWord(seconds: number): string {
-  return INTERVAL_WORDS[seconds] ?? `${seconds}-second`;
+const ORDER_NAMES: Partial<Readonly<Record<Quantity, (order: number) => Sentence>>> = {
+  "harmonic-voltage": (order) => say`harmonic voltage of order ${order}`,
+  "harmonic-current": (order) => say`harmonic current of order ${order}`,
+  "interharmonic-voltage": (order) => say`interharmonic voltage of order ${order}`,
+  "interharmonic-current": (order) => say`interharmonic current of order ${order}`,
+};
+
+export function quantityName(quantity: Quantity, order?: number): Sentence {
+  const { name } = QUANTITIES[quantity];
+  return order === undefined ? name : (ORDER_NAMES[quantity]?.(order) ?? say`${name} (order ${order})`);
 }
 
-export function quantityName(quantity: Quantity, order?: number): string {
-  return `${QUANTITIES[quantity].name}${order === undefined ? "" : ` of order ${order}`}`;
+/** What is usually judged, with its article; other quantities stand in brackets. */
+const OF_QUANTITY: Partial<Readonly<Record<Quantity, Sentence>>> = {
+  frequency: say`of the power frequency`,
+  "thd-voltage": say`of the total harmonic distortion of the voltage`,
+  "mains-signalling": say`of the mains signalling voltage`,
+  pst: say`of the short-term flicker severity`,
+  plt: say`of the long-term flicker severity`,
+  "negative-sequence-unbalance": say`of the voltage unbalance`,
+};
+
+/** "ten-minute values", "two-hour values of the long-term flicker severity": the supply voltage is the subject of its sentences. */
+export function valuesText({ quantity, order, intervalS }: Pick<Row, "quantity" | "order" | "intervalS">): Sentence {
+  const values = VALUES[intervalS] ?? say`values of ${withUnit(String(intervalS), "s")}`;
+  if (quantity === "voltage") return values;
+  if (quantity === "harmonic-voltage" && order !== undefined)
+    return say`${values} of the harmonic voltage of order ${order}`;
+  const of = OF_QUANTITY[quantity];
+  return of === undefined ? say`${values} (${quantityName(quantity, order)})` : strung([values, of], " ");
 }
 
-/** The supply voltage, harmonic 5 …: "of the supply voltage" is left out where the sentence has it as its subject. */
-export function valuesText(row: Row): string {
-  const values = `${intervalWord(row.intervalS)} values`;
-  return row.quantity === "voltage" ? values : `${values} of the ${quantityName(row.quantity, row.order)}`;
+/** "above 253.0 V", "outside 207.0 to 253.0 V": by the sides of the limit on which values lie. */
+export function beyondText({ limit, unit }: Pick<Row, "limit" | "unit">, noneBelow: boolean, noneAbove: boolean): Text {
+  const { min, max } = limit;
+  if (max !== undefined && (min === undefined || noneBelow)) return say`above ${limitValue(max, unit)}`;
+  if (min !== undefined && (max === undefined || noneAbove)) return say`below ${limitValue(min, unit)}`;
+  return say`outside ${limitText({ limit, unit })}`;
 }
 
 /** "above 253.0 V" where the extremes of the recording show that none lay below; else both limits. */
-export function outsideText(row: Row, summary: Assessment["summary"]): string {
+export function outsideText(row: Row, summary: Assessment["summary"]): Text {
   const { min, max } = row.limit;
   const all = summary.find(
     (s) =>
@@ -123,32 +172,53 @@ export function outsideText(row: Row, summary: Assessment["summary"]): string {
       s.hertz === row.hertz &&
       s.intervalS === row.intervalS,
   );
-  const noneBelow = min === undefined || (all !== undefined && all.min >= min);
-  const noneAbove = max === undefined || (all !== undefined && all.max <= max);
-  if (max !== undefined && noneBelow) return `above ${withUnit(limitNumber(max, row.unit), row.unit)}`;
-  if (min !== undefined && noneAbove) return `below ${withUnit(limitNumber(min, row.unit), row.unit)}`;
-  return `outside ${limitText(row)}`;
+  const noneBelow = min !== undefined && all !== undefined && all.min >= min;
+  const noneAbove = max !== undefined && all !== undefined && all.max <= max;
+  return beyondText(row, noneBelow, noneAbove);
 }
 
 /** "on phase L2, 73 of 1008 ten-minute values lay above 253.0 V; 50 may." */
-export function rowSentence(row: Row, summary: Assessment["summary"]): string {
-  const where = row.phase === "system" ? "" : `on phase ${row.phase}, `;
-  const may = row.allowed === 0 ? "none may" : `${row.allowed} may`;
-  return `${where}${row.outside} of ${row.n} ${valuesText(row)} lay ${outsideText(row, summary)}; ${may}.`;
+export function rowSentence(row: Row, summary: Assessment["summary"]): Sentence {
+  const { phase, outside, n, allowed } = row;
+  const [values, beyond] = [valuesText(row), outsideText(row, summary)];
+  if (phase === "system")
+    return allowed === 0
+      ? say`${outside} of ${n} ${values} lay ${beyond}; none may.`
+      : say`${outside} of ${n} ${values} lay ${beyond}; ${allowed} may.`;
+  return allowed === 0
+    ? say`on phase ${phase}, ${outside} of ${n} ${values} lay ${beyond}; none may.`
+    : say`on phase ${phase}, ${outside} of ${n} ${values} lay ${beyond}; ${allowed} may.`;
 }
 
-/**
- * "the week from Mon 3 Mar 2025 00:00 to Mon 10 Mar 2025 00:00"; a rest ends where the recording does.
- * @param zone words on the zone, put after the times
- */
-export function weekText({ recording }: Assessment, week: Week, zone = ""): string {
+/** Start and end of a week as read on the clock; a rest ends where the recording does. */
+function spanOf({ recording }: Assessment, week: Week, withZone: boolean): readonly [Text, Text] {
   const clock = localClock(recording);
-  const time = (iso: string) => localTime(clock, instantOf(iso));
-  const span = `from ${time(week.start)} to ${time(week.complete ? week.end : weekEnd(recording, week))}${zone}`;
-  if (week.kind === "worst-sliding") return `the seven days ${span}`;
-  const length = week.kind === "year" ? "365 days" : "week";
-  if (week.complete) return `the ${length} ${span}`;
-  return `the time ${span}, less than ${length === "week" ? "a week" : length}`;
+  const end = localTime(clock, instantOf(week.complete ? week.end : weekEnd(recording, week)));
+  return [localTime(clock, instantOf(week.start)), withZone ? strung([end, ` (${recording.zone})`]) : end];
+}
+
+/** "the week from Mon 3 Mar 2025 00:00 to Mon 10 Mar 2025 00:00". */
+export function weekText(assessment: Assessment, week: Week): Sentence {
+  const [from, to] = spanOf(assessment, week, false);
+  if (week.kind === "worst-sliding") return say`the seven days from ${from} to ${to}`;
+  if (week.kind === "year")
+    return week.complete
+      ? say`the 365 days from ${from} to ${to}`
+      : say`the time from ${from} to ${to}, less than 365 days`;
+  return week.complete ? say`the week from ${from} to ${to}` : say`the time from ${from} to ${to}, less than a week`;
+}
+
+/** "in the week from Mon 3 Mar 2025 00:00 to Mon 10 Mar 2025 00:00 (Europe/Vienna)". */
+export function inWeekText(assessment: Assessment, week: Week, withZone = false): Sentence {
+  const [from, to] = spanOf(assessment, week, withZone);
+  if (week.kind === "worst-sliding") return say`in the seven days from ${from} to ${to}`;
+  if (week.kind === "year")
+    return week.complete
+      ? say`in the 365 days from ${from} to ${to}`
+      : say`in the time from ${from} to ${to}, less than 365 days`;
+  return week.complete
+    ? say`in the week from ${from} to ${to}`
+    : say`in the time from ${from} to ${to}, less than a week`;
 }
 
 /** The end of a week, or of the recording where it ends within the week. */
@@ -161,8 +231,8 @@ export function recordedLength({ recording }: Assessment): Duration {
 }
 
 /** "12.4 s", "25 min 10 s", "2 d 3 h": a length of time in its two largest units. */
-export function lengthText(length: Duration): string {
-  if (length < MINUTE) return `${Number((length / SECOND).toFixed(length < SECOND ? 3 : 1))} s`;
+export function lengthText(length: Duration): Text {
+  if (length < MINUTE) return withUnit(String(Number((length / SECOND).toFixed(length < SECOND ? 3 : 1))), "s");
   const units = [
     [DAY, "d", HOUR, "h"],
     [HOUR, "h", MINUTE, "min"],
@@ -170,15 +240,26 @@ export function lengthText(length: Duration): string {
   ] as const;
   const [first, firstName, second, secondName] = units.find(([unit]) => length >= unit) ?? units[2];
   const rest = Math.floor((length % first) / second);
-  return `${Math.floor(length / first)} ${firstName}${rest === 0 ? "" : ` ${rest} ${secondName}`}`;
+  const whole = withUnit(String(Math.floor(length / first)), firstName);
+  return rest === 0 ? whole : strung([whole, withUnit(String(rest), secondName)], " ");
+}
+
+/** "10 min", "0.2 s": the length of an interval. */
+export function lengthOf(interval: Duration): Text {
+  const [number = "", unit = ""] = durationText(interval).split(" ");
+  return withUnit(number, unit);
 }
 
 /** "L1", "L1 and L3", "L1, L2 and L3". */
-export function joined(texts: readonly string[]): string {
+export function joined(texts: readonly Text[]): Text {
   const last = texts[texts.length - 1] ?? "";
-  return texts.length < 2 ? last : `${texts.slice(0, -1).join(", ")} and ${last}`;
+  return texts.length < 2 ? last : say`${strung(texts.slice(0, -1), ", ")} and ${last}`;
 }
 
-export function capital(sentence: string): string {
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+/** Sentences one after the other; undefined and false are left out. */
+export function paragraph(...sentences: readonly (Text | undefined | false)[]): Sentence {
+  return strung(
+    sentences.filter((text) => text !== undefined && text !== false),
+    " ",
+  );
 }

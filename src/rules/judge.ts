@@ -1,10 +1,11 @@
 import { type ExcludedSpan, overlappedIntervals, overlaps, type Span, unionOf } from "../recording/excluded-span.js";
 import type { Finding } from "../recording/finding.js";
 import { type IntervalSeries, isValid, type Measurements } from "../recording/measurements.js";
-import { keyText, supplyPhases } from "../recording/quantity.js";
+import { QUANTITIES, supplyPhases } from "../recording/quantity.js";
 import type { ColumnReading, Recording } from "../recording/recording.js";
 import type { GivenSetup, Setup } from "../recording/setup.js";
 import { isoUtc, MINUTE } from "../recording/time.js";
+import { Numeral, say, strung, type Text } from "../sentence.js";
 import { type Assessment, RESULT_SCHEMA_VERSION } from "./assessment.js";
 import { besideVerdict } from "./beside-verdict.js";
 import { listEvents } from "./event-table.js";
@@ -57,8 +58,8 @@ export function judge(input: JudgeInput): Assessment {
         file,
         position,
         header,
-        ...(use !== undefined && { takenFor: use }),
-        ...(meaning !== undefined && { takenFor: `${keyText(meaning)}, ${meaning.statistic}, ${meaning.writtenUnit}` }),
+        ...(use !== undefined && { takenFor: USES[use] }),
+        ...(meaning !== undefined && { takenFor: meaningText(meaning) }),
         reason,
       })),
       remarks: [...recording.ledger.remarks, ...measurements.remarks],
@@ -81,6 +82,25 @@ export function judge(input: JudgeInput): Assessment {
     comparison: [],
     summary: summarise(measurements),
   };
+}
+
+const USES = { time: say`time`, flag: say`flag` } as const;
+const STATISTICS = { mean: say`mean`, min: say`lowest value`, max: say`highest value`, samples: say`samples` } as const;
+
+/** "harmonic voltage L1, order 5, mean, %": what a column was taken for. */
+function meaningText(meaning: NonNullable<ColumnReading["meaning"]>): Text {
+  const { quantity, phase, order, hertz, statistic, writtenUnit } = meaning;
+  const { name } = QUANTITIES[quantity];
+  return strung(
+    [
+      phase === "system" ? name : strung([name, phase], " "),
+      ...(order === undefined ? [] : [say`order ${order}`]),
+      ...(hertz === undefined ? [] : [strung([new Numeral(String(hertz)), "Hz"], " ")]),
+      STATISTICS[statistic],
+      writtenUnit,
+    ],
+    ", ",
+  );
 }
 
 /** By file and position, whatever the order in which the files were named. */

@@ -224,7 +224,7 @@ describeInBrowser("report.html in a browser", (browser) => {
     await goLive(page, "#chart-events");
     await page.locator("#chart-events .mark-symbol.role-mark path").first().hover({ force: true });
     expect((await page.locator(".tip > div").allTextContents())[0]).toMatch(
-      /^event: dip: 4[01]\.\d %, 12\d ms, L1 and L3$/,
+      /^event: voltage dip: 4[01]\.\d %, 12\d ms, L1 and L3$/,
     );
     expect(faults).toEqual([]);
     await close();

@@ -5,9 +5,10 @@ import { compileChart, drawChart } from "../../src/report/charts/draw.js";
 import { chartSections } from "../../src/report/charts/index.js";
 import { profileData } from "../../src/report/charts/profile-data.js";
 import { busiestHours, outsideOf, subjectsOf } from "../../src/report/charts/subject.js";
+import { ENGLISH, translated } from "../../src/report/languages/language.js";
 import { barLabel } from "../../src/report/wording-charts.js";
 import type { Row } from "../../src/rules/assessment.js";
-import { type Report, sampleReport } from "./support.js";
+import { english, type Report, sampleReport } from "./support.js";
 
 const sample = await sampleReport();
 const chartsOf = ({ assessment, measurements }: Report) =>
@@ -38,25 +39,29 @@ describe("every chart", () => {
       return logger;
     };
     const logger = { level: () => logger, error: hear, warn: hear, info: () => logger, debug: () => logger };
-    compile(one.spec as unknown as TopLevelSpec, { logger } as never);
+    compile(translated(one.spec, ENGLISH) as unknown as TopLevelSpec, { logger } as never);
     expect(heard).toEqual([]);
-    const svg = await drawChart(one, await compileChart(one, true));
+    const svg = await drawChart(one, ENGLISH, await compileChart(one, ENGLISH, true));
     expect(svg).toMatch(/^<svg[^>]* viewBox=/);
     expect(svg).not.toMatch(/NaN|undefined|Infinity/);
     const words = svg.replace(/<[^>]*>/g, " ").replace(/\s+/g, " ");
-    expect(words).toContain(one.title.slice(0, 30).replaceAll("&", "&amp;"));
+    expect(words).toContain(String(one.title).slice(0, 30).replaceAll("&", "&amp;"));
   });
 
   it("states data count, time base and the clause of its limit", () => {
     for (const { id, note } of charts) {
-      expect(note, id).toMatch(/\d/);
-      expect(note, id).toMatch(id === "frequency-profile" ? /No limit judged/ : /EN 50160, 4\.2\./);
+      expect(english(note), id).toMatch(/\d/);
+      expect(english(note), id).toMatch(id === "frequency-profile" ? /No limit judged/ : /EN 50160, 4\.2\./);
     }
-    expect(chart("voltage-profile").note).toContain("10 min values, number of valid ones: L1 1008, L2 1008, L3 1008.");
+    expect(english(chart("voltage-profile").note)).toContain(
+      "Values of 10 min, number of valid ones: L1 1008, L2 1008, L3 1008.",
+    );
   });
 
   it("gives its SVG ids of its own, as several stand in one page", async () => {
-    const drawn = await Promise.all(charts.map(async (one) => drawChart(one, await compileChart(one, false))));
+    const drawn = await Promise.all(
+      charts.map(async (one) => drawChart(one, ENGLISH, await compileChart(one, ENGLISH, false))),
+    );
     const ids = drawn.flatMap((svg) => [...new Set([...svg.matchAll(/ id="([^"]+)"/g)].map((m) => m[1]))]);
     expect(new Set(ids).size).toBe(ids.length);
     expect(ids.length).toBeGreaterThan(0);
@@ -77,13 +82,15 @@ describe("findings in titles", () => {
       }
     }
     const row = assessment.weeks[0]?.requirements.find((r) => r.id === "supply-voltage" && r.phase === "L2");
-    expect(chart("voltage-profile").title).toBe(
+    expect(english(chart("voltage-profile").title)).toBe(
       `L2 was above 253.0 V in ${row?.outside} of 1008 intervals, mostly between 12 h and 14 h`,
     );
   });
 
   it("say how near it came where nothing lay outside", () => {
-    expect(chart("thd-voltage-profile").title).toMatch(/every value lay within the limit \(at most 8 %\); found .* %$/);
+    expect(english(chart("thd-voltage-profile").title)).toMatch(
+      /every value lay within the limit \(at most 8 %\); found .* %$/,
+    );
   });
 
   it("leave flagged intervals out where the requirement does, and count them where it does", async () => {
@@ -155,7 +162,7 @@ it("the harmonics show the counted requirement's value beside each order's limit
   expect(levels).toHaveLength(24 * 3);
   expect(levels.find(({ order, phase }) => order === 5 && phase === "L1")?.value).toBe(row?.percentile.high);
   expect(rowsOf(data.limits as never).find(({ order }) => order === 5)).toEqual({ order: 5, limit: 6 });
-  expect(title).toBe("Harmonic order 5 above the limit on L1");
+  expect(english(title)).toBe("Harmonic order 5 above the limit on L1");
 });
 
 it("counts of a recording longer than the week of the tables say that they are of the whole recording", async () => {
@@ -167,23 +174,23 @@ it("counts of a recording longer than the week of the tables say that they are o
     "thd-voltage-profile",
     "thd-voltage-shares",
   ]) {
-    expect(chart(id, longer).title, id).toContain("of the whole recording");
-    expect(chart(id).title, id).not.toContain("whole recording");
+    expect(english(chart(id, longer).title), id).toContain("of the whole recording");
+    expect(english(chart(id).title), id).not.toContain("whole recording");
   }
-  expect(chart("voltage-shares", longer).title).toMatch(/lay above 253\.0 V; of a week 5 % may$/);
+  expect(english(chart("voltage-shares", longer).title)).toMatch(/lay above 253\.0 V; of a week 5 % may$/);
 });
 
 describe("what may lie outside", () => {
   const label = (id: string) => rowsOf(chart(id).data.bars as never).map((row) => row.label);
 
   it("stands once where both sides share it", () => {
-    expect(label("voltage-shares")).toEqual(["", "together at most\n5 % outside\n207.0 to 253.0 V"]);
-    expect(label("thd-voltage-shares")).toEqual(["at most 5 %\nabove 8 %"]);
+    expect(english(label("voltage-shares"))).toEqual(["", "together at most\n5 % outside\n207.0 to 253.0 V"]);
+    expect(english(label("thd-voltage-shares"))).toEqual(["at most 5 %\nabove 8 %"]);
   });
 
   it("is none for a limit that always holds", () => {
     const row = sample.assessment.weeks[0]?.requirements.find(({ id }) => id === "supply-voltage-always");
-    expect(barLabel("max", row as Row)).toBe("none outside\n195.5 to 253.0 V");
+    expect(english(barLabel("max", row as Row))).toBe("none outside\n195.5 to 253.0 V");
   });
 });
 
@@ -191,16 +198,16 @@ describe("the day × hour map", () => {
   it("names the zone, and says how many hours a cell has", () => {
     const axes = (id: string) => JSON.stringify(chart(id).spec);
     expect(axes("voltage-hours")).toContain("hour of the day (Europe/Vienna)");
-    expect(chart("voltage-hours").note).toMatch(
+    expect(english(chart("voltage-hours").note)).toMatch(
       /^Each cell is one hour of one day on L2 .* Empty cells: no valid data\. /,
     );
-    expect(chart("plt-hours").note).toMatch(/^Each cell is 2 hours of one day on /);
+    expect(english(chart("plt-hours").note)).toMatch(/^Each cell is 2 hours of one day on /);
   });
 
   it("says that the change of the clock leaves an hour out, and that weeks share rows", async () => {
     const spring = chartsOf(await sampleReport({ days: 40, orders: 2 }));
-    expect(chart("voltage-hours", spring).note).toContain("no valid data, or no such hour (clock change).");
-    expect(chart("voltage-hours", spring).note).toMatch(/^Each cell is one hour of one day of the week on /);
+    expect(english(chart("voltage-hours", spring).note)).toContain("no valid data, or no such hour (clock change).");
+    expect(english(chart("voltage-hours", spring).note)).toMatch(/^Each cell is one hour of one day of the week on /);
   });
 });
 

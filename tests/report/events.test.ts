@@ -4,12 +4,13 @@ import { compileChart, drawChart } from "../../src/report/charts/draw.js";
 import { eventScatter } from "../../src/report/charts/event-scatter.js";
 import { countsIn, eventTables, SHOWN, worstFirst } from "../../src/report/events.js";
 import { htmlReport } from "../../src/report/html/index.js";
+import { ENGLISH } from "../../src/report/languages/language.js";
 import { svg } from "../../src/report/pictures.js";
 import { terminalText } from "../../src/report/terminal.js";
 import { eventsFinding, eventsTitle, scatterTitle } from "../../src/report/wording-events.js";
 import { statement } from "../../src/report/wording-statement.js";
 import { madeEvent, madeRecord, manyEvents } from "./event-support.js";
-import { CONTEXT, sampleReport } from "./support.js";
+import { CONTEXT, english, sampleReport } from "./support.js";
 
 const deep = madeEvent({ atS: 3600, durationS: 0.12, percent: 41, phases: ["L1", "L3"] });
 const recorded = { ...deep, ...madeRecord(deep) };
@@ -33,30 +34,32 @@ const titleOf = async (...events: Parameters<typeof madeEvent>[0][]) =>
 
 describe("the finding", () => {
   it("counts the kinds and names the deepest dip", () => {
-    expect(eventsTitle(assessment)).toBe(
+    expect(english(eventsTitle(assessment))).toBe(
       "4 dips, 1 swell and 1 rapid voltage change; the deepest left 41 % for 120 ms on L1 and L3",
     );
-    expect(statement(assessment).further).toContain(`Recorded as well: ${eventsFinding(assessment)}.`);
+    expect(english(statement(assessment).further)).toContain(`Recorded as well: ${eventsFinding(assessment)}.`);
   });
 
   it("names the longest interruption, the highest swell, the one event there is", async () => {
     const dip = { atS: 1, durationS: 1, percent: 0.5, more: { interrupted: true } } as const;
     const gone = { kind: "interruption", percent: 0.5, atS: 1.01 } as const;
-    expect(await titleOf(dip, { ...gone, durationS: 0.98 }, { ...gone, atS: 90, durationS: 200 })).toBe(
+    expect(english(await titleOf(dip, { ...gone, durationS: 0.98 }, { ...gone, atS: 90, durationS: 200 }))).toBe(
       "2 interruptions and 1 dip (1 around an interruption); the longest interruption lasted 3 min 20 s",
     );
     const swell = { kind: "swell", atS: 1, durationS: 2.5, percent: 118 } as const;
-    expect(await titleOf(swell, { ...swell, percent: 112 })).toBe(
+    expect(english(await titleOf(swell, { ...swell, percent: 112 }))).toBe(
       "2 swells; the highest reached 118 % for 2.50 s on L1",
     );
-    expect(await titleOf({ atS: 1, durationS: 0.05, percent: 60 })).toBe("1 dip; it left 60 % for 50 ms on L1");
-    expect(await titleOf({ kind: "rapid-voltage-change", atS: 1, durationS: 0.05, percent: 4 })).toBe(
+    expect(english(await titleOf({ atS: 1, durationS: 0.05, percent: 60 }))).toBe(
+      "1 dip; it left 60 % for 50 ms on L1",
+    );
+    expect(english(await titleOf({ kind: "rapid-voltage-change", atS: 1, durationS: 0.05, percent: 4 }))).toBe(
       "1 rapid voltage change; it was 9.2 V (4 %) on L1",
     );
   });
 
   it("never rounds a voltage out of its cell, nor a duration", async () => {
-    expect(await titleOf({ atS: 1, durationS: 0.20004, percent: 89.96 })).toBe(
+    expect(english(await titleOf({ atS: 1, durationS: 0.20004, percent: 89.96 }))).toBe(
       "1 dip; it left 89.96 % for 200.04 ms on L1",
     );
   });
@@ -154,7 +157,7 @@ describe("the scatter", () => {
       [115, 0.2, "triangle-up", 1],
       [72, 0.2, "triangle-down", 0],
     ]);
-    expect(scatterTitle(assessment)).toBe("Dips in cells A1 and C1; swells in cell T1");
+    expect(english(scatterTitle(assessment))).toBe("Dips in cells A1 and C1; swells in cell T1");
   });
 
   it("has a box for each cell at the bounds of the rule set, with the count in it", () => {
@@ -166,7 +169,7 @@ describe("the scatter", () => {
 
   it("reaches from 10 ms beyond 3 min and draws without a fault", async () => {
     if (chart === undefined) throw new RangeError("no scatter");
-    const drawn = await drawChart(chart, await compileChart(chart, true));
+    const drawn = await drawChart(chart, ENGLISH, await compileChart(chart, ENGLISH, true));
     expect(drawn).not.toMatch(/NaN|undefined|Infinity/);
     for (const mark of ["10 ms", "200 ms", "5 s", "3 min"]) expect(drawn).toContain(`>${mark}</text>`);
   });
@@ -199,7 +202,7 @@ describe("a thousand events", async () => {
     const { assessment: most } = await sampleReport({ events: manyEvents(10_000), days: 1, orders: 2 });
     const draw = async () => {
       const chart = eventScatter(most);
-      if (chart !== undefined) await drawChart(chart, await compileChart(chart, false));
+      if (chart !== undefined) await drawChart(chart, ENGLISH, await compileChart(chart, ENGLISH, false));
     };
     expect(await secondsOf(draw)).toBeLessThan(1);
   });
@@ -210,12 +213,12 @@ describe("a thousand events", async () => {
 });
 
 it("the terminal lists the worst five, the cells and how many more there are, in 100 columns", async () => {
-  const text = terminalText(assessment);
+  const text = terminalText(assessment, ENGLISH);
   for (const line of text.split("\n")) expect(line.length, line).toBeLessThanOrEqual(100);
   expect(text).toMatch(/voltage dip +L1 L3 +Mon 2 Mar 2026 01:00:00\.000 +120 ms +94\.3 V +41\.0 % +C1\n/);
   expect(text).toContain("1 more in results.json.");
   expect(text).not.toContain("rapid voltage change  ");
-  expect(text).toContain("dips by cell: A1 2, C1 1, none 1\nswells by cell: T1 1\n");
+  expect(text).toContain("dips by cell: A1 2, C1 1, in none 1\nswells by cell: T1 1\n");
   const wide = madeEvent({
     atS: 1,
     durationS: 0.6,
@@ -224,7 +227,7 @@ it("the terminal lists the worst five, the cells and how many more there are, in
     more: { interrupted: true, complete: false, cutOff: { start: "gap", end: "recording" } },
   });
   const { assessment: broad } = await sampleReport({ days: 1, orders: 2, events: [wide] });
-  for (const line of terminalText(broad).split("\n")) expect(line.length, line).toBeLessThanOrEqual(100);
+  for (const line of terminalText(broad, ENGLISH).split("\n")) expect(line.length, line).toBeLessThanOrEqual(100);
 });
 
 it("the scatter, and course and waveform of the worst events, are files", async () => {

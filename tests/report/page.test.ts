@@ -70,8 +70,8 @@ describe("report.html", () => {
     expect(danger).toBeLessThan(page.indexOf('id="statement"'));
     const measured = page.indexOf("L1 rose to 271.3 V");
     for (const caution of DANGER_WORDS.cautions) {
-      expect(page.indexOf(caution)).toBeGreaterThan(danger);
-      expect(page.indexOf(caution)).toBeLessThan(measured);
+      expect(page.indexOf(String(caution))).toBeGreaterThan(danger);
+      expect(page.indexOf(String(caution))).toBeLessThan(measured);
     }
     expect(page).toMatch(/data-finding="open-neutral"><b>danger<\/b>/);
   });
@@ -122,7 +122,7 @@ describe("report.html", () => {
     expect(sources).toContain("read in a public document");
     expect(sources).toContain("not confirmed");
     expect(textOf(page, "requirements")).toContain(
-      "Clause numbers are from memory; the standard's own text was not read: limits come from public documents that quote it (see Limits and their sources).".replace(
+      "Clause numbers are from memory. The standard's own text was not read: limits come from public documents that quote it (see Limits and their sources).".replace(
         "'",
         "&#39;",
       ),
@@ -202,5 +202,5 @@ it("on paper gives a reason that rows share once, with their places, and columns
   const printed = text.split('<section class="printed">')[1] ?? "";
   expect(printed.split(sentence)).toHaveLength(2);
   expect(printed).toContain(`L1; L2; L3: ${sentence}`);
-  expect(text).toMatch(/<ul class="paper"><li>voltage L1, mean, V: column 2<\/li>/);
+  expect(text).toMatch(/<ul class="paper"><li>supply voltage L1, mean, V: column 2<\/li>/);
 });

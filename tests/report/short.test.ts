@@ -6,12 +6,13 @@ import { chartSections } from "../../src/report/charts/index.js";
 import { profileData } from "../../src/report/charts/profile-data.js";
 import { subjectsOf } from "../../src/report/charts/subject.js";
 import { htmlReport } from "../../src/report/html/index.js";
+import { ENGLISH } from "../../src/report/languages/language.js";
 import { terminalText } from "../../src/report/terminal.js";
 import { lengthText } from "../../src/report/wording.js";
 import { statement } from "../../src/report/wording-statement.js";
 import { intervals } from "../support/series.js";
 import { shortReport } from "./event-support.js";
-import { CONTEXT, START, sampleReport } from "./support.js";
+import { CONTEXT, english, START, sampleReport } from "./support.js";
 
 const { assessment, measurements } = await shortReport();
 const charts = chartSections(assessment, measurements).flatMap((section) => section.charts);
@@ -25,18 +26,18 @@ describe("the statement on less than a week", () => {
   it("of seconds says that they show no week, and what they show", () => {
     expect(assessment.verdict).toBe("undecided");
     const { sentence, further } = statement(assessment);
-    expect(sentence).toMatch(
+    expect(english(sentence)).toMatch(
       /^The recording of 12\.4 s cannot show whether a week conforms to EN 50160:2010, low voltage; it shows 2 dips and 1 swell \(the deepest left 41 % for 12\d ms on L1 and L3\)\.$/,
     );
-    expect(further[0]).toMatch(
-      /^It also shows voltages of \d+\.\d to \d+\.\d V on L1, L2, L3 \(10\/12-cycle values\)\.$/,
+    expect(english(further[0])).toMatch(
+      /^It also shows voltages of \d+\.\d to \d+\.\d V on L1, L2, L3 \(values of 10\/12 cycles \(0\.2 s\)\)\.$/,
     );
-    expect(further.join(" ")).not.toContain("robust");
+    expect(english(further.join(" "))).not.toContain("robust");
   });
 
   it("of two days says what was counted so far", async () => {
     const { assessment: good } = await sampleReport({ days: 2, middayRise: 10, orders: 4 });
-    expect(statement(good).sentence).toBe(
+    expect(english(statement(good).sentence)).toBe(
       "The recording of 2 d cannot show whether a week conforms to EN 50160:2010, low voltage; it shows 288 ten-minute values per phase, none outside 207.0 to 253.0 V.",
     );
     const { assessment: bad } = await sampleReport({ days: 2, middayRise: 19.5, orders: 4 });
@@ -44,7 +45,7 @@ describe("the statement on less than a week", () => {
     expect(row?.verdict).toBe("undecided");
     expect(row?.outside).toBeGreaterThan(0);
     const open = { ...bad, verdict: "undecided" as const };
-    expect(statement(open).sentence).toContain(
+    expect(english(statement(open).sentence)).toContain(
       `it shows on phase L2 ${row?.outside} of 288 ten-minute values that lay above 253.0 V (of the 1008 of a week, 50 may).`,
     );
   });
@@ -54,15 +55,15 @@ describe("the statement on less than a week", () => {
     const information = week.requirements.filter(({ verdict }) => verdict === "for-information");
     expect(information.some(({ binding }) => binding)).toBe(true);
     const bare = { ...assessment, verdict: "not-assessed" as const, weeks: [{ ...week, requirements: information }] };
-    expect(statement(bare).further.join(" ")).not.toContain("met");
-    expect(statement({ ...bare, weeks: [] }).further[0]).toMatch(
+    expect(english(statement(bare).further.join(" "))).not.toContain("met");
+    expect(english(statement({ ...bare, weeks: [] }).further[0])).toMatch(
       /^It shows 2 dips and 1 swell \(the deepest left 41 %/,
     );
   });
 
   it("leaves it to the verdict where the count already decides, and to the finding where that is why", async () => {
     const { assessment: failed } = await sampleReport({ days: 2, middayRise: 30, orders: 4 });
-    expect(statement(failed).sentence).toMatch(
+    expect(english(statement(failed).sentence)).toMatch(
       /^The supply voltage did not conform .* \(Europe\/Vienna\), less than a week: on phase L2/,
     );
     const unsound = await sampleReport({
@@ -80,7 +81,7 @@ describe("the statement on less than a week", () => {
         },
       ],
     });
-    expect(statement(unsound.assessment).sentence).not.toContain("cannot show");
+    expect(english(statement(unsound.assessment).sentence)).not.toContain("cannot show");
   });
 
   it.each([
@@ -90,7 +91,7 @@ describe("the statement on less than a week", () => {
     [754, "12 min 34 s"],
     [7384, "2 h 3 min"],
     [183_600, "2 d 3 h"],
-  ])("%d s are %s", (seconds, text) => expect(lengthText(seconds * 1e6)).toBe(text));
+  ])("%d s are %s", (seconds, text) => expect(english(lengthText(seconds * 1e6))).toBe(text));
 });
 
 describe("charts of a recording of seconds", () => {
@@ -107,7 +108,9 @@ describe("charts of a recording of seconds", () => {
       "interharmonics-measured",
       "harmonic-currents-measured",
     ]);
-    expect(chart("voltage-profile").note).toContain("10/12-cycle (0.2 s) values, number of valid ones: L1 61");
+    expect(english(chart("voltage-profile").note)).toContain(
+      "Values of 10/12 cycles (0.2 s), number of valid ones: L1 61",
+    );
     const values = rowsOf(chart("voltage-profile").data.profile as never).filter(({ phase }) => phase === "L1");
     expect(values).toHaveLength(61);
     expect(values[0]?.v).toBeCloseTo(230 * Math.hypot(1, 0.03, 0.02), 1);
@@ -115,24 +118,24 @@ describe("charts of a recording of seconds", () => {
 
   it("draw the limits for orientation, count nothing by them and say so", () => {
     const { title, note, data } = chart("voltage-profile");
-    expect(title).toMatch(/^Supply voltage: \d+\.\d to \d+\.\d V$/);
-    expect(note).toContain(
-      "Dashed, for orientation: 207.0 to 253.0 V for 95 % of the week (EN 50160, 4.2.2), set for 10 min values",
+    expect(english(title)).toMatch(/^Supply voltage: \d+\.\d to \d+\.\d V$/);
+    expect(english(note)).toContain(
+      "Dashed, for orientation: 207.0 to 253.0 V for 95 % of the week (EN 50160, 4.2.2), set for values of 10 min",
     );
-    expect(note).toContain("Values of 0.2 s are not judged by it.");
+    expect(english(note)).toContain("Values of 0.2 s are not judged by it.");
     const lines = rowsOf(data.limits as never);
-    expect(lines.map(({ y, label }) => [y, label])).toEqual([
-      [253, "253.0 V for 10 min values"],
-      [207, "207.0 V for 10 min values"],
-      [195.5, "195.5 V for 10 min values"],
+    expect(english(lines.map(({ y, label }) => [y, label]))).toEqual([
+      [253, "253.0 V for values of 10 min"],
+      [207, "207.0 V for values of 10 min"],
+      [195.5, "195.5 V for values of 10 min"],
     ]);
     expect(rowsOf(data.profile as never).every(({ out }) => out === null)).toBe(true);
   });
 
   it("name times to the second and millisecond", async () => {
     const one = chart("voltage-profile");
-    expect(one.note).toContain("Mon 2 Mar 2026 00:00:00.250 to Mon 2 Mar 2026 00:00:12.650");
-    const drawn = await drawChart(one, await compileChart(one, false));
+    expect(english(one.note)).toContain("Mon 2 Mar 2026 00:00:00.250 to Mon 2 Mar 2026 00:00:12.650");
+    const drawn = await drawChart(one, ENGLISH, await compileChart(one, ENGLISH, false));
     expect(drawn).toContain(">00:00:05</text>");
     expect(drawn).not.toMatch(/NaN|undefined|Infinity/);
   });
@@ -160,21 +163,23 @@ describe("charts of a recording of seconds", () => {
     expect(fifth?.value).toBeCloseTo(entry?.mean as number, 3);
     expect(fifth?.highest).toBeCloseTo(entry?.max as number, 3);
     expect(rowsOf(data.limits as never)).toContainEqual({ order: 5, limit: 6 });
-    expect(title).toMatch(/ order 5 on L\d: \d\.\d\d %, with a limit of 6 %; no verdict on a week is meant$/);
-    expect(note).toContain("nothing is counted by them here");
+    expect(english(title)).toMatch(/ order 5 on L\d: \d\.\d\d %, with a limit of 6 %; no verdict on a week is meant$/);
+    expect(english(note)).toContain("nothing is counted by them here");
     for (const one of charts)
-      expect(await drawChart(one, await compileChart(one, true)), one.id).not.toMatch(/NaN|undefined/);
+      expect(await drawChart(one, ENGLISH, await compileChart(one, ENGLISH, true)), one.id).not.toMatch(
+        /NaN|undefined/,
+      );
   });
 
   it("show the interharmonic that was there, and the currents without the fundamental", () => {
-    expect(chart("interharmonics-measured").title).toMatch(
+    expect(english(chart("interharmonics-measured").title)).toMatch(
       /^The highest mean interharmonic voltage was that between orders 3 and 4 on L\d: \d\.\d+ %$/,
     );
     expect(rowsOf(chart("interharmonics-measured").data.limits as never)).toEqual([]);
     expect(rowsOf(chart("harmonic-currents-measured").data.levels as never).some(({ order }) => order === 1)).toBe(
       false,
     );
-    expect(chart("harmonic-currents-measured").title).toMatch(/of order 5 on L\d: 1\.2 A$/);
+    expect(english(chart("harmonic-currents-measured").title)).toMatch(/of order 5 on L\d: 1\.2 A$/);
   });
 });
 
@@ -203,12 +208,14 @@ describe("flicker and frequency", async () => {
 
   it("have profiles: Pst beside Plt of waveforms, the frequency at 10 s", async () => {
     const found = await profiles("waveforms");
-    expect(found.get("pst-profile")?.title).toBe("Short-term flicker severity: 0.40 to 0.51");
-    expect(found.get("plt-profile")?.note).toContain("2 h values, number of valid ones: L1 12");
-    expect(found.get("frequency-profile")?.title).toBe(
+    expect(english(found.get("pst-profile")?.title)).toBe("Short-term flicker severity: 0.40 to 0.51");
+    expect(english(found.get("plt-profile")?.note)).toContain("Values of 2 h, number of valid ones: L1 12");
+    expect(english(found.get("frequency-profile")?.title)).toBe(
       "Power frequency: every value lay within the limit (49.5 to 50.5 Hz); found 49.980 to 50.020 Hz",
     );
-    expect(found.get("frequency-profile")?.note).toContain("10 s values, number of valid ones: supply 8640");
+    expect(english(found.get("frequency-profile")?.note)).toContain(
+      "Values of 10 s, number of valid ones: supply 8640",
+    );
   });
 
   it("of a log of intervals show what its rules judge", async () => {
@@ -230,8 +237,8 @@ describe("measured values", async () => {
     const entry = assessment.summary.find((s) => s.quantity === "voltage" && s.phase === "L1" && s.intervalS === 0.2);
     const { min, mean, max, p95 } = entry as NonNullable<typeof entry>;
     const numbers = [min, mean, max, p95].map((v) => `${v.toFixed(1)} V`).join("|");
-    expect(text).toContain(`|Supply voltage|L1|${numbers}|10/12-cycle (0.2 s)|61|L2|`);
-    expect(text).toMatch(/\|Active power\|L1\|[\d|W ]+\|10\/12-cycle \(0\.2 s\)\|61\|/);
+    expect(text).toContain(`|Supply voltage|L1|${numbers}|10/12 cycles (0.2 s)|61|L2|`);
+    expect(text).toMatch(/\|Active power\|L1\|[\d|W ]+\|10\/12 cycles \(0\.2 s\)\|61\|/);
   });
 
   it("fold longer intervals away and leave orders to the charts", () => {
@@ -243,7 +250,7 @@ describe("measured values", async () => {
 });
 
 it("the terminal says the same in 100 columns", () => {
-  const lines = terminalText(assessment).split("\n");
+  const lines = terminalText(assessment, ENGLISH).split("\n");
   for (const line of lines) expect(line.length, line).toBeLessThanOrEqual(100);
   expect(lines[0]).toMatch(/^The recording of 12\.4 s cannot show whether a week conforms/);
   expect(lines.some((line) => /voltage dip +L1 L3 /.test(line))).toBe(true);

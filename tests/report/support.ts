@@ -5,12 +5,15 @@ import { type Phase, QUANTITIES, type Quantity } from "../../src/recording/quant
 import type { Recording } from "../../src/recording/recording.js";
 import type { Setup } from "../../src/recording/setup.js";
 import { HOUR, type Instant, MINUTE } from "../../src/recording/time.js";
-import { ENGLISH } from "../../src/report/languages/language.js";
+import { ENGLISH, translated } from "../../src/report/languages/language.js";
 import type { RenderContext } from "../../src/report/renderer.js";
 import type { Assessment } from "../../src/rules/assessment.js";
 import { judge } from "../../src/rules/judge.js";
 import { loadRuleSet } from "../../src/rules/load-rule-set.js";
 import { random } from "../support/random.js";
+
+/** What is made of texts, in English. */
+export const english = <T>(value: T) => translated(value, ENGLISH);
 
 /** English, with next to nothing in place of Vega. */
 export const CONTEXT: RenderContext = { language: ENGLISH, vega: async () => "var vega;" };

@@ -4,7 +4,7 @@ import { decidingWeek } from "../../src/report/rows.js";
 import { allowedText, foundText, limitText, outsideText, placeText, worstText } from "../../src/report/wording.js";
 import { statement } from "../../src/report/wording-statement.js";
 import type { Assessment, Row } from "../../src/rules/assessment.js";
-import { sampleReport } from "./support.js";
+import { english, sampleReport } from "./support.js";
 
 const { assessment } = await sampleReport();
 const rowOf = (a: Assessment, id: string, phase: string): Row =>
@@ -14,27 +14,29 @@ describe("the statement", () => {
   it("says in one sentence what failed, where, when, by how many, and how many may", () => {
     const row = rowOf(assessment, "supply-voltage", "L2");
     expect(row.outside).toBeGreaterThan(50);
-    expect(statement(assessment).sentence).toBe(
+    expect(english(statement(assessment).sentence)).toBe(
       `The supply voltage did not conform to EN 50160:2010, low voltage, in the week from Mon 2 Mar 2026 00:00 to Mon 9 Mar 2026 00:00 (Europe/Vienna): on phase L2, ${row.outside} of 1008 ten-minute values lay above 253.0 V; 50 may.`,
     );
   });
 
   it("says what else was not met and what was not assessed", () => {
     const { further } = statement(assessment);
-    expect(further).toContain("3 of the 6 requirements judged were not met.");
-    expect(further).toContain(`${assessment.notAssessed.length} requirements were not assessed; see below why.`);
+    expect(english(further)).toContain("3 of the 6 requirements judged were not met.");
+    expect(english(further)).toContain(
+      `${assessment.notAssessed.length} requirements were not assessed; see below why.`,
+    );
   });
 
   it("names what was judged and what was not where anything binding but the frequency is missing", async () => {
     const good = await sampleReport({ middayRise: 10, orders: 4 });
     expect(good.assessment.verdict).toBe("conforms");
-    expect(statement(good.assessment).sentence).toBe(
+    expect(english(statement(good.assessment).sentence)).toBe(
       "In what could be judged (supply voltage, flicker severity, voltage unbalance, harmonic voltages, total harmonic distortion) the supply conformed to EN 50160:2010, low voltage, in the week from Mon 2 Mar 2026 00:00 to Mon 9 Mar 2026 00:00 (Europe/Vienna); not judged: power frequency, part of the harmonic voltages, mains signalling.",
     );
     const { series } = good.measurements;
     const noVoltage = { ...good.measurements, series: series.filter(({ quantity }) => quantity !== "voltage") };
     const { assessment: blind } = await sampleReport({ measurements: noVoltage });
-    expect(statement(blind).sentence).toMatch(
+    expect(english(statement(blind).sentence)).toMatch(
       /^In what could be judged \(flicker severity, .*; not judged: power frequency, supply voltage, /,
     );
   });
@@ -53,14 +55,14 @@ describe("the statement", () => {
       weeks: [{ ...week, verdict: "conforms" as const, requirements }],
       notAssessed: [{ requirement: "frequency", reason: { id: "x", sentence: "None.", values: {} } }],
     };
-    expect(statement(only).sentence).toMatch(
+    expect(english(statement(only).sentence)).toMatch(
       /^The supply voltage conformed to .* \(Europe\/Vienna\); not judged: power frequency\.$/,
     );
   });
 
   it("speaks of limits kept where the set is not a standard's own", async () => {
     const { assessment: a } = await sampleReport({ rules: "netherlands-lv" });
-    expect(statement(a).sentence).toMatch(
+    expect(english(statement(a).sentence)).toMatch(
       /^The supply voltage did not keep the limits of “Netherlands, low voltage \(.*\)” in the week/,
     );
   });
@@ -82,7 +84,7 @@ describe("the statement", () => {
     const [week] = assessment.weeks;
     if (week === undefined) throw new RangeError("a week expected");
     const requirements = week.requirements.map((row) => (row.id === "flicker" ? { ...row, robust: false } : row));
-    expect(statement({ ...assessment, weeks: [{ ...week, requirements }] }).further).toContain(
+    expect(english(statement({ ...assessment, weeks: [{ ...week, requirements }] }).further)).toContain(
       "Missing intervals could change the verdict on one requirement (“robust: no”).",
     );
   });
@@ -95,14 +97,16 @@ describe("the statement", () => {
       verdict,
       weeks: [{ ...week, verdict, requirements: [{ ...rowOf(assessment, "flicker", "L1"), confirmed, verdict }] }],
     });
-    expect(statement(of(true, "conforms")).further).toContain("The one requirement judged was met.");
-    expect(statement(of(false, "does-not-conform")).further).toEqual(
+    expect(english(statement(of(true, "conforms")).further)).toContain("The one requirement judged was met.");
+    expect(english(statement(of(false, "does-not-conform")).further)).toEqual(
       expect.arrayContaining([
         "The one requirement judged was not met.",
         "The one requirement judged rests, at least in part, on limits that no public document at hand confirms.",
       ]),
     );
-    expect(statement(of(true, "undecided")).further).toContain("The one requirement with values could not be decided.");
+    expect(english(statement(of(true, "undecided")).further)).toContain(
+      "The one requirement with values could not be decided.",
+    );
   });
 
   it("gives the reason of the supply voltage first where nothing could be judged", () => {
@@ -118,7 +122,7 @@ describe("the statement", () => {
         { requirement: "supply-voltage", reason: reason("The log holds no values of the supply voltage.") },
       ],
     };
-    expect(statement(empty).sentence).toMatch(
+    expect(english(statement(empty).sentence)).toMatch(
       /could not be judged by EN 50160:2010, low voltage: The log holds no values of the supply voltage\.$/,
     );
   });
@@ -126,15 +130,15 @@ describe("the statement", () => {
   it("says undecided with the reason", async () => {
     const half = await sampleReport({ middayRise: 10, orders: 4, gap: [500, 1008] });
     expect(half.assessment.verdict).toBe("undecided");
-    expect(statement(half.assessment).sentence).toMatch(/is undecided: .*missing/);
+    expect(english(statement(half.assessment).sentence)).toMatch(/is undecided: .*missing/);
   });
 
   it("counts the weeks where there are several", async () => {
     const { assessment: weeks } = await sampleReport({ days: 21 });
-    expect(statement(weeks).further.join(" ")).toContain("Of 3 consecutive weeks 3 did not conform; see");
+    expect(english(statement(weeks).further.join(" "))).toContain("Of 3 consecutive weeks 3 did not conform; see");
     const verdicts = ["conforms", "undecided", "undecided"] as const;
     const mixed = weeks.weeks.slice(0, 3).map((week, i) => ({ ...week, verdict: verdicts[i] ?? "undecided" }));
-    expect(statement({ ...weeks, weeks: mixed }).further.join(" ")).toContain(
+    expect(english(statement({ ...weeks, weeks: mixed }).further.join(" "))).toContain(
       "Of 3 consecutive weeks 1 conformed and 2 could not be decided; see",
     );
     expect(decidingWeek(weeks)).toBe(weeks.weeks[0]);
@@ -144,14 +148,14 @@ describe("the statement", () => {
     const { assessment: rest } = await sampleReport({ days: 7.25, middayRise: 10, orders: 4 });
     expect(rest.weeks.map(({ verdict }) => verdict)).toEqual(["conforms", "undecided"]);
     expect(rest.verdict).toBe("conforms");
-    expect(statement(rest).sentence).toMatch(/the supply conformed .* to Mon 9 Mar 2026 00:00/);
-    expect(statement(rest).further[0]).toBe("All 6 requirements judged were met.");
+    expect(english(statement(rest).sentence)).toMatch(/the supply conformed .* to Mon 9 Mar 2026 00:00/);
+    expect(english(statement(rest).further[0])).toBe("All 6 requirements judged were met.");
 
     const { assessment: two } = await sampleReport({ days: 14 });
     const [first, second] = two.weeks;
     if (first === undefined || second === undefined) throw new RangeError("two weeks expected");
     const better = { ...two, weeks: [{ ...first, verdict: "conforms" as const }, second] };
-    expect(statement(better).sentence).toContain("in the week from Mon 9 Mar 2026 00:00");
+    expect(english(statement(better).sentence)).toContain("in the week from Mon 9 Mar 2026 00:00");
   });
 });
 
@@ -159,26 +163,26 @@ describe("cells", () => {
   const row = rowOf(assessment, "supply-voltage", "L2");
 
   it("name limit, counts and the worst value with its unit", () => {
-    expect(limitText(row)).toBe("207.0 to 253.0 V");
-    expect(allowedText(row)).toBe("50 (5 %)");
-    expect(foundText({ ...row, outside: 50, n: 1008 })).toBe("50 of 1008 (4.96 %)");
-    expect(worstText({ ...row, worst: { value: 253.04, at: row.worst?.at ?? "" } })).toBe("253.04 V");
-    expect(placeText({ phase: "L1", order: 5 })).toBe("L1, order 5");
-    expect(placeText({ phase: "system" })).toBe("supply");
+    expect(english(limitText(row))).toBe("207.0 to 253.0 V");
+    expect(english(allowedText(row))).toBe("50 (5 %)");
+    expect(english(foundText({ ...row, outside: 50, n: 1008 }))).toBe("50 of 1008 (4.96 %)");
+    expect(english(worstText({ ...row, worst: { value: 253.04, at: row.worst?.at ?? "" } }))).toBe("253.04 V");
+    expect(english(placeText({ phase: "L1", order: 5 }))).toBe("L1, order 5");
+    expect(english(placeText({ phase: "system" }))).toBe("supply");
   });
 
   it("say above or below only where nothing lay beyond the other limit", () => {
-    expect(outsideText(row, assessment.summary)).toBe("above 253.0 V");
+    expect(english(outsideText(row, assessment.summary))).toBe("above 253.0 V");
     const both = assessment.summary.map((s) => ({ ...s, min: 200 }));
-    expect(outsideText(row, both)).toBe("outside 207.0 to 253.0 V");
+    expect(english(outsideText(row, both))).toBe("outside 207.0 to 253.0 V");
     const low = assessment.summary.map((s) => ({ ...s, min: 200, max: 250 }));
-    expect(outsideText(row, low)).toBe("below 207.0 V");
-    expect(outsideText(row, [])).toBe("outside 207.0 to 253.0 V");
+    expect(english(outsideText(row, low))).toBe("below 207.0 V");
+    expect(english(outsideText(row, []))).toBe("outside 207.0 to 253.0 V");
   });
 
   it("cut coverage downwards: 100 % means all", () => {
-    expect(coverageText(1)).toBe("100 %");
-    expect(coverageText(0.9999)).toBe("99.9 %");
-    expect(coverageText(1007 / 1008)).toBe("99.9 %");
+    expect(english(coverageText(1))).toBe("100 %");
+    expect(english(coverageText(0.9999))).toBe("99.9 %");
+    expect(english(coverageText(1007 / 1008))).toBe("99.9 %");
   });
 });

@@ -1,5 +1,7 @@
 import type { Command } from "commander";
 import { UsageError } from "../../errors.js";
+import type { Language } from "../../report/languages/language.js";
+import { say } from "../../sentence.js";
 import type { Ending } from "../exit-code.js";
 import { type Io, progressBar } from "../io.js";
 import { addSetupOptions, type SetupOptions } from "../setup-options.js";
@@ -13,6 +15,7 @@ interface AssessCommandOptions extends SetupOptions {
   readonly to?: string;
   readonly out?: string;
   readonly format: string;
+  readonly language: string;
   readonly strict?: boolean;
   readonly quiet?: boolean;
   readonly json?: boolean;
@@ -41,6 +44,7 @@ export function registerAssess(program: Command, io: Io, end: (ending: Ending) =
       "outputs, separated by commas: html, json, svg, png; results.json is always written",
       "html",
     )
+    .option("--language <id>", "language of the report and of the summary: en", "en")
     .option("--strict", "exit with 4 unless the verdict is that the supply conforms")
     .option("--quiet", "no progress and no summary")
     .option("--json", "print results.json instead of the summary")
@@ -48,11 +52,11 @@ export function registerAssess(program: Command, io: Io, end: (ending: Ending) =
 }
 
 async function assessLogs(logs: readonly string[], options: AssessCommandOptions, io: Io): Promise<Ending> {
-  const [{ assess }, { RENDERERS }, { ENGLISH }, files, { readSetup }, { findRuleSets }, { spanOf }] =
+  const [{ assess }, { RENDERERS }, { LANGUAGES }, files, { readSetup }, { findRuleSets }, { spanOf }] =
     await Promise.all([
       import("../../assess.js"),
       import("../../report/index.js"),
-      import("../../report/languages/language.js"),
+      import("../../report/languages/index.js"),
       import("../files.js"),
       import("../read-setup.js"),
       import("../rule-sets.js"),
@@ -65,6 +69,7 @@ async function assessLogs(logs: readonly string[], options: AssessCommandOptions
       RENDERERS.map((r) => r.id),
     ),
   ]);
+  const language = languageOf(options.language, LANGUAGES);
   const renderers = RENDERERS.filter((r) => wanted.has(r.id));
   const setup = await readSetup(options);
   const [ruleSet, ...comparedWith] = await findRuleSets(options.rules ?? [DEFAULT_RULES]);
@@ -86,24 +91,34 @@ async function assessLogs(logs: readonly string[], options: AssessCommandOptions
     const rendered = [];
     for (const [i, renderer] of renderers.entries()) {
       bar.show(`writing ${renderer.id}`, i / renderers.length);
-      rendered.push(
-        ...(await renderer.render(assessment, measurements, { language: ENGLISH, vega: files.vegaScript })),
-      );
+      rendered.push(...(await renderer.render(assessment, measurements, { language, vega: files.vegaScript })));
     }
     await files.writeReportFolder(folder, rendered);
     bar.clear();
     if (options.json === true) {
       io.out(String(rendered.find((f) => f.path === "results.json")?.content));
     } else if (options.quiet !== true) {
-      const { terminalText } = await import("../../report/terminal.js");
+      const [{ terminalText }, { inLanguage }] = await Promise.all([
+        import("../../report/terminal.js"),
+        import("../../report/languages/language.js"),
+      ]);
       const page = rendered.find((f) => f.path.endsWith(".html"));
-      io.out(`${terminalText(assessment)}\nReport: ${page === undefined ? folder : `${folder}/${page.path}`}\n`);
+      const place = say`Report: ${page === undefined ? folder : `${folder}/${page.path}`}`;
+      io.out(`${terminalText(assessment, language)}\n${inLanguage(place, language)}\n`);
     }
     return { kind: "verdict", verdict: assessment.verdict, strict: options.strict === true };
   } finally {
     bar.clear();
     await close();
   }
+}
+
+/** @throws UsageError for a language that there is no catalog of */
+function languageOf(id: string, known: readonly Language[]): Language {
+  const language = known.find((one) => one.id === id);
+  if (language !== undefined) return language;
+  const list = known.map((one) => `${one.id} (${one.name})`).join(", ");
+  throw new UsageError(`--language ${id} is not known; it can be ${list}.`);
 }
 
 /** @throws UsageError for an output that does not exist */

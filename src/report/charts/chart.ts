@@ -1,16 +1,18 @@
+import type { Text } from "../../sentence.js";
+
 /** A picture before it is drawn: plain data, so that the same chart can be a static picture, a file and a live view. */
 export interface Chart {
   /** File name without extension, unique in the report. */
   readonly id: string;
   /** The finding, as a sentence without full stop. */
-  readonly title: string;
+  readonly title: Text;
   /** Data count, time base, limits with their clauses, how to read it. */
-  readonly note: string;
+  readonly note: Text;
   /** How a live view answers the pointer: time: zoom, pan and values at an instant; curve: shares at a value; marks: the mark's own text. */
   readonly kind: "time" | "curve" | "marks";
   /** Width of the picture in pixels, about; a live view may be narrower. */
   readonly width: number;
-  /** Vega-Lite specification; its data sets are named and stand in `data`. */
+  /** Vega-Lite specification; its data sets are named and stand in `data`. Both hold texts, which are translated before drawing. */
   readonly spec: Readonly<Record<string, unknown>>;
   readonly data: Readonly<Record<string, Columns>>;
   /** time: start and end in milliseconds, on the chart's own clock (see `offsetText`). */
@@ -25,11 +27,11 @@ export interface Chart {
 /** The charts of one quantity, under one heading. */
 export interface ChartSection {
   readonly id: string;
-  readonly heading: string;
+  readonly heading: Text;
   readonly charts: readonly Chart[];
 }
 
-export type Value = number | string | null;
+export type Value = number | Text | null;
 
 /** Equally long columns, each in the form that takes least room in the page. */
 export type Columns = Readonly<Record<string, Column>>;

@@ -1,7 +1,8 @@
 import { DAY, HOUR } from "../../recording/time.js";
+import { Numeral, strung, type Text } from "../../sentence.js";
 import { localParts } from "../local-time.js";
 import { fixed } from "../numbers.js";
-import { hourAxis, mapNote, mapTitle, printedInMap } from "../wording-charts.js";
+import { CELL_WORDS, hourAxis, mapNote, mapTitle, printedInMap } from "../wording-hours.js";
 import type { Chart } from "./chart.js";
 import { INK } from "./style.js";
 import { outsideOf, type Subject, worstPhase } from "./subject.js";
@@ -19,7 +20,7 @@ export function dayHourMap(subject: Subject, nominalFrequency: number): Chart {
   const list = [...cells.values()];
   const strongest = Math.max(...list.map(({ value }) => value));
   const weakest = exceedances ? 0 : Math.min(...list.map(({ value }) => value));
-  const days = [...new Set(list.map(({ day }) => day))];
+  const days = [...new Map(list.map(({ day }) => [String(day), day])).values()];
   const hours = Math.max(1, subject.interval / HOUR);
   const x = {
     field: "hour",
@@ -67,7 +68,11 @@ export function dayHourMap(subject: Subject, nominalFrequency: number): Chart {
               legend: null,
               scale: { domain: [weakest, strongest], range: ["#ffffff", "#2b5f94"], interpolate: "rgb" },
             },
-            tooltip: [{ field: "day" }, { field: "hour" }, { field: "text", title: "value" }],
+            tooltip: [
+              { field: "day", title: CELL_WORDS.day },
+              { field: "hour", title: CELL_WORDS.hour },
+              { field: "text", title: CELL_WORDS.value },
+            ],
           },
         },
         {
@@ -93,7 +98,7 @@ function sharesDays({ start, end }: Subject): boolean {
 }
 
 interface Cell {
-  readonly day: string;
+  readonly day: Text;
   readonly hour: number;
   value: number;
 }
@@ -108,7 +113,7 @@ function collect(subject: Subject, exceedances: boolean, nominalFrequency: numbe
   for (const i of counted) {
     const t = series.starts[i] as number;
     const parts = localParts(clock, t);
-    const day = byWeekday ? String(parts.weekday) : `${parts.weekday} ${parts.date}`;
+    const day = byWeekday ? parts.weekday : strung([parts.weekday, parts.date], " ");
     const hour = Math.floor(parts.hour / hours) * hours;
     const key = `${day} ${hour}`;
     let cell = cells.get(key);
@@ -128,8 +133,7 @@ function collect(subject: Subject, exceedances: boolean, nominalFrequency: numbe
 }
 
 /** At most four characters, as many digits as fit. */
-function cellText(value: number, { quantity }: Subject, exceedances: boolean): string {
+function cellText(value: number, { quantity }: Subject, exceedances: boolean): Text {
   if (exceedances) return value === 0 ? "·" : String(value);
-  if (quantity === "frequency" || value >= 100) return fixed(value, 0);
-  return fixed(value, 1);
+  return new Numeral(fixed(value, quantity === "frequency" || value >= 100 ? 0 : 1));
 }

@@ -1,5 +1,6 @@
 import type { Spec } from "vega";
 import type { TopLevelSpec } from "vega-lite";
+import { inLanguage, type Language, type Translated, translated } from "../languages/language.js";
 import { type Chart, rowsOf } from "./chart.js";
 import { CONFIG } from "./style.js";
 
@@ -8,21 +9,28 @@ const TITLE_CHARACTER = 7.8;
 const NOTE_CHARACTER = 5.8;
 
 /** Vega's own specification of a chart; the named data sets are still empty. */
-export async function compileChart(chart: Chart, withText: boolean): Promise<Spec> {
+export async function compileChart(chart: Chart, language: Language, withText: boolean): Promise<Spec> {
   const { compile } = await import("vega-lite");
   const title = withText
     ? {
         title: {
-          text: lines(chart.title, chart.width / TITLE_CHARACTER),
-          subtitle: lines(chart.note, chart.width / NOTE_CHARACTER),
+          text: lines(inLanguage(chart.title, language), chart.width / TITLE_CHARACTER),
+          subtitle: lines(inLanguage(chart.note, language), chart.width / NOTE_CHARACTER),
         },
         padding: 12,
       }
     : { padding: 4 };
-  const config = withText ? { ...CONFIG, background: "white" } : CONFIG;
+  const look = { ...CONFIG, ...localeOf(language) };
+  const config = withText ? { ...look, background: "white" } : look;
   // The specifications are built here as plain data; Vega-Lite's own check of them runs in the tests.
-  const spec = { ...chart.spec, ...title, config, autosize: "pad" } as unknown as TopLevelSpec;
+  const spec = { ...translated(chart.spec, language), ...title, config, autosize: "pad" } as unknown as TopLevelSpec;
   return compile(spec, { logger: silent }).spec;
+}
+
+/** Numbers on axes and under the pointer as the language writes them; without separators of thousands, as everywhere. */
+function localeOf({ decimalMark }: Language): Record<string, unknown> {
+  if (decimalMark === ".") return {};
+  return { locale: { number: { decimal: decimalMark, thousands: "", grouping: [3], currency: ["", ""] } } };
 }
 
 /**
@@ -45,19 +53,19 @@ function useTextWidth(vega: object): void {
 }
 
 /** The chart as a static SVG picture. Ids inside it carry the chart's id, so that several can share a page. */
-export async function drawChart(chart: Chart, spec: Spec): Promise<string> {
+export async function drawChart(chart: Chart, language: Language, spec: Spec): Promise<string> {
   const vega = await import("vega");
   useTextWidth(vega);
   vega.resetSVGDefIds();
-  const view = new vega.View(vega.parse(withData(spec, chart)), { renderer: "none" });
+  const view = new vega.View(vega.parse(withData(spec, translated(chart.data, language))), { renderer: "none" });
   const svg = await view.toSVG();
   view.finalize();
   return unique(shortPaths(svg), chart.id);
 }
 
-export function withData(spec: Spec, chart: Chart): Spec {
+export function withData(spec: Spec, columnSets: Translated<Chart["data"]>): Spec {
   const data = (spec.data ?? []).map((set) => {
-    const columns = chart.data[set.name];
+    const columns = columnSets[set.name];
     return columns === undefined ? set : { ...set, values: rowsOf(columns) };
   });
   return { ...spec, data } as Spec;

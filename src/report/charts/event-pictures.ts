@@ -1,11 +1,13 @@
 import type { EventTrace, WaveformPiece } from "../../recording/measurements.js";
 import { SECOND } from "../../recording/time.js";
+import { say } from "../../sentence.js";
 import { type EventRecord, isVoltageEvent, type ReportEvent } from "../events.js";
 import { instantOf } from "../local-time.js";
 import { exact } from "../numbers.js";
+import { phaseName, withUnit } from "../wording.js";
 import { EVENT_WORDS as W } from "../wording-events.js";
 import type { Panel, Plot, PlotLine } from "./plot.js";
-import { phaseName, phaseStyle } from "./style.js";
+import { phaseStyle } from "./style.js";
 
 const WIDTH = 520;
 const LEFT = 58;
@@ -58,7 +60,7 @@ function levelsOf(event: ReportEvent, { dip, swell }: TableEdges): Panel["levels
   if (!isVoltageEvent(event)) return [];
   const percent = kind === "swell" ? swell : dip;
   if (percent === undefined) return [];
-  const name = `${exact(percent, 0)} % of ${exact(reference, 0)} ${unit}`;
+  const name = say`${withUnit(exact(percent, 0), "%")} of ${withUnit(exact(reference, 0), unit)}`;
   return [{ y: (percent * reference) / 100, name, isNamedBelow: kind !== "swell" }];
 }
 

@@ -1,14 +1,7 @@
 import type { Assessment } from "../../rules/assessment.js";
+import { say, type Text } from "../../sentence.js";
 import { cellOf, countsIn, type EventTable, eventTables, isVoltageEvent, type ReportEvent } from "../events.js";
-import {
-  boundsBy,
-  EVENT_WORDS,
-  eventLength,
-  percentOf,
-  phasesText,
-  scatterNote,
-  scatterTitle,
-} from "../wording-events.js";
+import { boundsBy, EVENT_WORDS, scatterNote, scatterTitle, spotText, tableClause } from "../wording-events.js";
 import type { Chart, Columns } from "./chart.js";
 import { FULL_WIDTH, INK } from "./style.js";
 
@@ -77,7 +70,7 @@ export function eventScatter(assessment: Assessment): Chart | undefined {
     note: scatterNote(
       placed.length,
       voltageEvents.length - placed.length,
-      tables.map(({ clause, table }) => `${clause} (${table.event}s)`),
+      tables.map(({ clause, table }) => tableClause(table, clause)),
       spots.some(({ count }) => count > 1),
     ),
     kind: "marks",
@@ -112,7 +105,7 @@ export function eventScatter(assessment: Assessment): Chart | undefined {
             shape: { field: "shape", type: "nominal", scale: null },
             size: { field: "size", type: "quantitative", scale: null },
             fill: { condition: { test: "datum.whole", value: "#4f7fa8" }, value: "transparent" },
-            tooltip: [{ field: "text", title: "event" }],
+            tooltip: [{ field: "text", title: say`event` }],
           },
         },
         // Twice: the white edge of the first keeps the second readable over the symbols.
@@ -132,12 +125,12 @@ interface Domain {
 }
 
 interface Spot {
-  readonly [column: string]: string | number | boolean;
+  readonly [column: string]: Text | number | boolean;
   readonly duration: number;
   readonly percent: number;
   readonly shape: string;
   readonly whole: boolean;
-  readonly text: string;
+  readonly text: Text;
   readonly count: number;
   readonly size: number;
 }
@@ -160,13 +153,12 @@ function spotsOf(events: readonly ReportEvent[], tables: ReturnType<typeof event
   return [...groups.values()].map((group) => {
     const first = group[0] as ReportEvent;
     const where = bounds(first);
-    const text = `${percentOf(first, where)}, ${eventLength(first, where)}, ${phasesText(first)}`;
     return {
       duration: Number(Math.max(first.durationS, x[0]).toPrecision(5)),
       percent: Number((first.percent as number).toFixed(2)),
       shape: SHAPES[first.kind as keyof typeof SHAPES],
       whole: first.complete !== false,
-      text: group.length === 1 ? `${first.kind}: ${text}` : `${group.length} × ${first.kind}, such as ${text}`,
+      text: spotText(first, group.length, where),
       count: group.length,
       size: Math.round(size * (1 + 0.5 * Math.log2(group.length))),
     };
@@ -174,7 +166,7 @@ function spotsOf(events: readonly ReportEvent[], tables: ReturnType<typeof event
 }
 
 interface CellBox {
-  readonly [column: string]: string | number | boolean;
+  readonly [column: string]: Text | number | boolean;
   readonly from: number;
   readonly to: number;
   readonly low: number;
@@ -208,7 +200,7 @@ function axisValues(tables: ReturnType<typeof eventTables>, top: number): number
   return [...new Set([0, 100, ...bounds, ...above])].filter((value) => value <= top).sort((a, b) => a - b);
 }
 
-function columnsOf(rows: readonly Readonly<Record<string, string | number | boolean>>[]): Columns {
+function columnsOf(rows: readonly Readonly<Record<string, Text | number | boolean>>[]): Columns {
   const names = Object.keys(rows[0] ?? {});
   return Object.fromEntries(
     names.map((name) => [

@@ -1,18 +1,20 @@
 import type { Phase } from "../../recording/quantity.js";
 import type { Assessment, Row } from "../../rules/assessment.js";
+import { Numeral } from "../../sentence.js";
 import { formatAgainstLimits } from "../numbers.js";
 import { fullWeek } from "../rows.js";
-import { weekText } from "../wording.js";
-import { HARMONIC_WORDS, harmonicsNote, harmonicsTitle } from "../wording-charts.js";
+import { inWeekText, phaseName } from "../wording.js";
+import { inUnit } from "../wording-charts.js";
+import { HARMONIC_WORDS, harmonicsNote, harmonicsTitle, limitIn, ORDER_WORDS } from "../wording-harmonics.js";
 import type { Chart } from "./chart.js";
-import { FULL_WIDTH, INK, phaseName, phaseScale } from "./style.js";
+import { FULL_WIDTH, INK, phaseScale } from "./style.js";
 
 const HEIGHT = 230;
 
 /** By order and phase: the value that the required share of intervals does not exceed, beside the order's limit. */
 export function harmonicsByOrder(assessment: Assessment, rows: readonly Row[]): Chart {
   const week = fullWeek(assessment);
-  const when = week === undefined ? "" : weekText(assessment, week);
+  const when = week === undefined ? "" : inWeekText(assessment, week);
   const drawn = rows.filter(({ percentile }) => percentile.high !== undefined);
   const phases = [...new Set(drawn.map(({ phase }) => phase))];
   const limits = new Map(rows.map((row) => [row.order as number, row.limit.max as number]));
@@ -28,7 +30,7 @@ export function harmonicsByOrder(assessment: Assessment, rows: readonly Row[]): 
   };
   const y = {
     type: "quantitative",
-    title: "Uh in %",
+    title: inUnit("Uh", "%"),
     scale: { domain: [0, 1.12 * highest], nice: false },
     axis: { tickCount: 6 },
   };
@@ -60,7 +62,10 @@ export function harmonicsByOrder(assessment: Assessment, rows: readonly Row[]): 
           encoding: {
             x,
             y: { ...y, field: "limit" },
-            tooltip: [{ field: "order" }, { field: "limit", title: "limit in %" }],
+            tooltip: [
+              { field: "order", title: ORDER_WORDS.order },
+              { field: "limit", title: limitIn("%") },
+            ],
           },
         },
         ...levelLayers(x, y, phases),
@@ -89,8 +94,8 @@ function levelOf(row: Row): number {
   return row.percentile.high as number;
 }
 
-function labelOf(row: Row): string {
-  return formatAgainstLimits(levelOf(row), row.limit, 1);
+function labelOf(row: Row): Numeral {
+  return new Numeral(formatAgainstLimits(levelOf(row), row.limit, 1));
 }
 
 /** A stem and a symbol per phase, side by side: the symbol tells the phase without colour. */
@@ -119,7 +124,11 @@ export function levelLayers(
         y: { ...y, field: "value" },
         color: style("color"),
         shape: style("shape"),
-        tooltip: [{ field: "order" }, { field: "phase" }, { field: "value", title: "Uh in %" }],
+        tooltip: [
+          { field: "order", title: ORDER_WORDS.order },
+          { field: "phase", title: ORDER_WORDS.phase },
+          { field: "value", title: inUnit("Uh", "%") },
+        ],
       },
     },
   ];

@@ -1,8 +1,10 @@
 import type { Measurements } from "../../recording/measurements.js";
 import { HOUR } from "../../recording/time.js";
 import type { Assessment } from "../../rules/assessment.js";
+import type { Text } from "../../sentence.js";
 import { isUndecided } from "../rows.js";
-import { HARMONIC_WORDS, subjectHeading } from "../wording-charts.js";
+import { subjectHeading } from "../wording-charts.js";
+import { HARMONIC_WORDS } from "../wording-harmonics.js";
 import { SPECTRUM_WORDS } from "../wording-spectrum.js";
 import type { Chart, ChartSection } from "./chart.js";
 import { dayHourMap } from "./day-hour-map.js";
@@ -45,7 +47,7 @@ function orderSections(assessment: Assessment): ChartSection[] {
     ...(assessment.recording.kind === "waveforms" ? (["interharmonic-voltage", "harmonic-current"] as const) : []),
   ];
   const sections: ChartSection[] = [];
-  const add = (heading: string, chart: Chart) => sections.push({ id: chart.id, heading, charts: [chart] });
+  const add = (heading: Text, chart: Chart) => sections.push({ id: chart.id, heading, charts: [chart] });
   if (!isShort && rows.length > 0) add(HARMONIC_WORDS.heading, harmonicsByOrder(assessment, rows));
   for (const quantity of measured) {
     const chart = spectrum(assessment, quantity, quantity === "harmonic-voltage" ? rows : []);

@@ -1,3 +1,5 @@
+import { Numeral, type Text } from "../../sentence.js";
+import { inLanguage, type Language } from "../languages/language.js";
 import { fixed } from "../numbers.js";
 import { FAINT, FONT, INK, type PhaseStyle } from "./style.js";
 
@@ -9,7 +11,7 @@ export interface Plot {
   readonly width: number;
   readonly height: number;
   readonly panels: readonly Panel[];
-  readonly legend: readonly { readonly name: string; readonly style: PhaseStyle }[];
+  readonly legend: readonly { readonly name: Text; readonly style: PhaseStyle }[];
 }
 
 type Range = readonly [number, number];
@@ -22,8 +24,8 @@ export interface Panel {
   readonly x: Range;
   readonly y: Range;
   /** Without a title an axis has no numbers either. */
-  readonly xTitle?: string;
-  readonly yTitle?: string;
+  readonly xTitle?: Text;
+  readonly yTitle?: Text;
   readonly lines: readonly PlotLine[];
   readonly levels: readonly Level[];
   /** A stretch of x to set off. */
@@ -33,7 +35,7 @@ export interface Panel {
 /** A horizontal line with its name above or below it. */
 export interface Level {
   readonly y: number;
-  readonly name: string;
+  readonly name: Text;
   readonly isNamedBelow: boolean;
 }
 
@@ -52,15 +54,20 @@ const EDGE = 9;
 const FIELD = "#ecefe4";
 
 /** @param heading lines of text above the picture, which then stands by itself and gets a white ground */
-export function drawPlot({ width, height, panels, legend }: Plot, heading: readonly string[] = []): string {
+export function drawPlot(
+  { width, height, panels, legend }: Plot,
+  language: Language,
+  heading: readonly string[] = [],
+): string {
+  const text = textIn(language);
   const above = heading.length * LINE_HEIGHT;
   const texts = heading.map((line, i) =>
     text(8, (i + 1) * LINE_HEIGHT - 3, line, i === 0 ? ' font-weight="bold"' : ""),
   );
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height + above}" width="${width}" height="${height + above}" font-family="${FONT}" font-size="${FONT_SIZE}" fill="${INK}">${above > 0 ? '<rect width="100%" height="100%" fill="#ffffff"/>' : ""}${texts.join("")}<g transform="translate(0,${above})">${drawLegend(legend)}${panels.map(drawPanel).join("")}</g></svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height + above}" width="${width}" height="${height + above}" font-family="${FONT}" font-size="${FONT_SIZE}" fill="${INK}">${above > 0 ? '<rect width="100%" height="100%" fill="#ffffff"/>' : ""}${texts.join("")}<g transform="translate(0,${above})">${drawLegend(legend, text)}${panels.map((panel) => drawPanel(panel, text)).join("")}</g></svg>`;
 }
 
-function drawLegend(legend: Plot["legend"]): string {
+function drawLegend(legend: Plot["legend"], text: DrawText): string {
   return legend
     .map(({ name, style }, i) => {
       const x = 8 + i * 72;
@@ -69,7 +76,7 @@ function drawLegend(legend: Plot["legend"]): string {
     .join("");
 }
 
-function drawPanel(panel: Panel): string {
+function drawPanel(panel: Panel, text: DrawText): string {
   const { left, top, width, height, field } = panel;
   const x = scale(panel.x, left, left + width);
   const y = scale(panel.y, top + height, top);
@@ -77,8 +84,8 @@ function drawPanel(panel: Panel): string {
   const [from, to] = [clamped(field[0]), clamped(field[1])];
   return [
     `<rect x="${short(from)}" y="${top}" width="${short(to - from)}" height="${height}" fill="${FIELD}"/>`,
-    panel.yTitle === undefined ? "" : drawYAxis(panel, y, panel.yTitle),
-    panel.xTitle === undefined ? "" : drawXAxis(panel, x, panel.xTitle),
+    panel.yTitle === undefined ? "" : drawYAxis(panel, y, panel.yTitle, text),
+    panel.xTitle === undefined ? "" : drawXAxis(panel, x, panel.xTitle, text),
     `<rect x="${left}" y="${top}" width="${width}" height="${height}" fill="none" stroke="#bbbbbb"/>`,
     ...panel.levels.map(
       (level) =>
@@ -88,17 +95,17 @@ function drawPanel(panel: Panel): string {
   ].join("");
 }
 
-function drawYAxis({ left, top, width, height, y: range }: Panel, y: Scale, title: string): string {
+function drawYAxis({ left, top, width, height, y: range }: Panel, y: Scale, title: Text, text: DrawText): string {
   const { values, decimals } = ticks(range, height / 38);
   const marks = values.map(
     (value) =>
-      `<path d="M${left},${short(y(value))}h${width}" stroke="${FAINT}"/>${text(left - 5, short(y(value) + 4), fixed(value, decimals), ' text-anchor="end"')}`,
+      `<path d="M${left},${short(y(value))}h${width}" stroke="${FAINT}"/>${text(left - 5, short(y(value) + 4), new Numeral(fixed(value, decimals)), ' text-anchor="end"')}`,
   );
   const middle = top + height / 2;
   return `${marks.join("")}${text(0, 0, title, ` text-anchor="middle" transform="translate(12,${short(middle)}) rotate(-90)"`)}`;
 }
 
-function drawXAxis({ left, top, width, height, x: range }: Panel, x: Scale, title: string): string {
+function drawXAxis({ left, top, width, height, x: range }: Panel, x: Scale, title: Text, text: DrawText): string {
   const { values, decimals } = ticks(range, width / 70);
   const bottom = top + height;
   const isInside = (value: number) => x(value) > left + EDGE && x(value) < left + width - EDGE;
@@ -106,7 +113,7 @@ function drawXAxis({ left, top, width, height, x: range }: Panel, x: Scale, titl
     .filter(isInside)
     .map(
       (value) =>
-        `<path d="M${short(x(value))},${bottom}v4" stroke="${INK}"/>${text(short(x(value)), bottom + 16, fixed(value, decimals), ' text-anchor="middle"')}`,
+        `<path d="M${short(x(value))},${bottom}v4" stroke="${INK}"/>${text(short(x(value)), bottom + 16, new Numeral(fixed(value, decimals)), ' text-anchor="middle"')}`,
     );
   return `${marks.join("")}${text(left + width / 2, bottom + 32, title, ' text-anchor="middle"')}`;
 }
@@ -175,8 +182,11 @@ function stroke({ color, dash }: PhaseStyle, width: number, zoom: number): strin
   return `fill="none" stroke="${color}" stroke-width="${width * zoom}"${dashes}`;
 }
 
-function text(x: number, y: number, content: string, more = ""): string {
-  return `<text x="${x}" y="${y}"${more}>${escapeXml(content)}</text>`;
+type DrawText = (x: number, y: number, content: Text, more?: string) => string;
+
+function textIn(language: Language): DrawText {
+  return (x, y, content, more = "") =>
+    `<text x="${x}" y="${y}"${more}>${escapeXml(inLanguage(content, language))}</text>`;
 }
 
 function escapeXml(content: string): string {

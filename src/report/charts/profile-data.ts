@@ -1,6 +1,7 @@
 import type { Duration, Instant } from "../../recording/time.js";
+import type { Text } from "../../sentence.js";
+import { phaseName } from "../wording.js";
 import { type Columns, runsOf } from "./chart.js";
-import { phaseName } from "./style.js";
 import type { Subject, SubjectPhase } from "./subject.js";
 
 /** Above so many intervals, neighbours share one point: its line is their mean, its band their extremes. */
@@ -43,7 +44,7 @@ export function profileData(subject: Subject): ProfileData {
 }
 
 interface Points {
-  readonly phase: string[];
+  readonly phase: Text[];
   readonly at: number[];
   readonly v: (number | null)[];
   readonly low: (number | null)[];

@@ -1,9 +1,10 @@
 import type { Row } from "../../rules/assessment.js";
-import { offsetText } from "../local-time.js";
-import { axisTitle, lineLabel, profileNote, profileTitle, shortLineLabel, timeAxisTitle } from "../wording-charts.js";
+import { DATES, DAYS, offsetText } from "../local-time.js";
+import { limitValue } from "../wording.js";
+import { axisTitle, lineLabel, profileNote, profileTitle, timeAxisTitle } from "../wording-charts.js";
 import type { Chart, Columns } from "./chart.js";
 import { type ProfileData, profileData } from "./profile-data.js";
-import { BAND, FULL_WIDTH, INK, OUTSIDE, phaseName, phaseStyle } from "./style.js";
+import { BAND, FULL_WIDTH, INK, OUTSIDE, phaseStyle } from "./style.js";
 import type { Subject } from "./subject.js";
 
 const PROFILE_WIDTH = FULL_WIDTH - 230;
@@ -72,7 +73,7 @@ function limitLines(subject: Subject, limits: readonly Row[], [low, high]: Range
   const all = [...lines].sort(([a], [b]) => b - a);
   return {
     y: all.map(([y]) => y),
-    short: all.map(([y, row]) => shortLineLabel(y, row)),
+    short: all.map(([y, row]) => limitValue(y, row.unit)),
     label: all.map(([y, row]) => lineLabel(y, row, subject)),
     shift: labelShifts(all.map(([y]) => ((high - y) / (high - low)) * height)),
   };
@@ -100,11 +101,10 @@ function specOf(subject: Subject, range: Range, hasExtremes: boolean): Record<st
   };
   // Conditions, not a colour scale: a scale would make Vega split each panel's line by phase once more.
   const color = {
-    condition: subject.phases.map(({ phase }) => ({
-      test: `datum.phase === '${phaseName(phase)}'`,
-      value: phaseStyle(phase).color,
-    })),
-    value: INK,
+    condition: subject.phases
+      .filter(({ phase }) => phase !== "system")
+      .map(({ phase }) => ({ test: `datum.phase === '${phase}'`, value: phaseStyle(phase).color })),
+    value: phaseStyle("system").color,
   };
   const layer = [
     ...bandLayer(subject.limits[0], range),
@@ -122,7 +122,11 @@ function specOf(subject: Subject, range: Range, hasExtremes: boolean): Record<st
     outsideLayer(subject.limits[0], x, y),
   ];
   return {
-    params: [{ name: "span", value: null }],
+    params: [
+      { name: "span", value: null },
+      { name: "days", value: [DAYS[6], ...DAYS.slice(0, 6)] },
+      { name: "dates", value: DATES.map((date) => date("#")) },
+    ],
     data: { name: "profile", format: { parse: null } },
     ...(several
       ? {
@@ -134,12 +138,12 @@ function specOf(subject: Subject, range: Range, hasExtremes: boolean): Record<st
   };
 }
 
-/** Days at midnight, else the time of day, as fine as the ticks are. */
+/** Days at midnight, named by the parameters of the chart; else the time of day, as fine as the ticks are. */
 const TIME_LABEL = [
   "utcmilliseconds(datum.value) !== 0 ? utcFormat(datum.value, '%H:%M:%S.%L')",
   "utcseconds(datum.value) !== 0 ? utcFormat(datum.value, '%H:%M:%S')",
   "utchours(datum.value) + utcminutes(datum.value) !== 0 ? utcFormat(datum.value, '%H:%M')",
-  "utcFormat(datum.value, '%a %-d %b')",
+  "days[utcday(datum.value)] + ' ' + replace(dates[utcmonth(datum.value)], '#', utcdate(datum.value))",
 ].join(" : ");
 
 /** Powers run to five figures and more, which would get separators. */

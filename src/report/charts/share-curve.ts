@@ -1,7 +1,8 @@
 import { allowedPercent, percentOfShare } from "../numbers.js";
+import { phaseName } from "../wording.js";
 import { axisTitle, barLabel, SHARE_AXIS, shareNote, shareTitle } from "../wording-charts.js";
 import type { Chart, Columns } from "./chart.js";
-import { INK, phaseName, phaseScale } from "./style.js";
+import { INK, phaseScale } from "./style.js";
 import type { Subject, SubjectPhase } from "./subject.js";
 
 const WIDTH = 330;

@@ -1,10 +1,13 @@
 import { QUANTITIES } from "../../recording/quantity.js";
 import type { Assessment, Row } from "../../rules/assessment.js";
 import { finestSummary, type Summary } from "../rows.js";
+import { phaseName } from "../wording.js";
+import { inUnit } from "../wording-charts.js";
+import { limitIn, ORDER_WORDS } from "../wording-harmonics.js";
 import { SPECTRUM_WORDS, spectrumNote, spectrumTitle } from "../wording-spectrum.js";
 import type { Chart } from "./chart.js";
 import { levelLayers } from "./harmonics.js";
-import { FULL_WIDTH, INK, phaseName } from "./style.js";
+import { FULL_WIDTH, INK } from "./style.js";
 
 const HEIGHT = 230;
 
@@ -35,7 +38,7 @@ export function spectrum(
   };
   const y = {
     type: "quantitative",
-    title: `${symbol} in ${unit}`,
+    title: inUnit(symbol, unit),
     scale: { domain: [0, 1.08 * (highest || 1)], nice: false },
     axis: { tickCount: 6 },
   };
@@ -68,7 +71,10 @@ export function spectrum(
           encoding: {
             x,
             y: { ...y, field: "limit" },
-            tooltip: [{ field: "order" }, { field: "limit", title: `limit in ${unit}` }],
+            tooltip: [
+              { field: "order", title: ORDER_WORDS.order },
+              { field: "limit", title: limitIn(unit) },
+            ],
           },
         },
         {

@@ -1,4 +1,5 @@
 import type { Phase } from "../../recording/quantity.js";
+import { phaseName } from "../wording.js";
 
 /**
  * Colours by Okabe and Ito ("Color Universal Design", 2008), told apart with the common forms of colour blindness.
@@ -44,10 +45,6 @@ export function phaseStyle(phase: Phase): PhaseStyle {
 /** A Vega-Lite scale that gives each phase its own value of a style. */
 export function phaseScale(phases: readonly Phase[], key: keyof PhaseStyle): Record<string, unknown> {
   return { domain: phases.map(phaseName), range: phases.map((phase) => STYLES[phase][key]) };
-}
-
-export function phaseName(phase: Phase): string {
-  return phase === "system" ? "supply" : phase;
 }
 
 export const CONFIG = {

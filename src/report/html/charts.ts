@@ -1,6 +1,7 @@
 import type { Chart, ChartSection } from "../charts/chart.js";
 import { compileChart, drawChart } from "../charts/draw.js";
 import { FULL_WIDTH } from "../charts/style.js";
+import { type Language, translated } from "../languages/language.js";
 import { decimalsOf } from "../numbers.js";
 import { HEADINGS } from "../wording-page.js";
 import { type Html, html, jsonScript, raw, unbroken } from "./html.js";
@@ -8,12 +9,12 @@ import type { LiveChart } from "./live/tools.js";
 import { SIDEWAYS } from "./table.js";
 
 /** Every chart as a static picture, with what its live view needs beside it; nothing without any. */
-export async function chartsSection(sections: readonly ChartSection[]): Promise<Html | undefined> {
+export async function chartsSection(sections: readonly ChartSection[], language: Language): Promise<Html | undefined> {
   if (sections.length === 0) return undefined;
   const blocks: Html[] = [];
   for (const { id, heading, charts } of sections) {
     const figures: Html[] = [];
-    for (const chart of charts) figures.push(await figure(chart));
+    for (const chart of charts) figures.push(await figure(chart, language));
     blocks.push(html`<section class="quantity" id="${id}"><h3>${heading}</h3>
 <div class="figures">${figures}</div></section>\n`);
   }
@@ -22,13 +23,13 @@ ${blocks}</section>`;
 }
 
 /** One chart: picture, title, note and the data of its live view. */
-export async function figure(chart: Chart): Promise<Html> {
-  const spec = await compileChart(chart, false);
-  const svg = await drawChart(chart, spec);
+export async function figure(chart: Chart, language: Language): Promise<Html> {
+  const spec = await compileChart(chart, language, false);
+  const svg = await drawChart(chart, language, spec);
   const { kind, data, extent, offset, unit, limit } = chart;
   const live: LiveChart = {
     kind,
-    data,
+    data: translated(data, language),
     spec,
     limit,
     decimals: decimalsOf(unit),

@@ -1,4 +1,5 @@
 import type { Assessment } from "../../rules/assessment.js";
+import type { Text } from "../../sentence.js";
 import { eventPlots } from "../charts/event-pictures.js";
 import { eventScatter } from "../charts/event-scatter.js";
 import { drawPlot, type Plot } from "../charts/plot.js";
@@ -13,6 +14,7 @@ import {
   tableEdges,
   worstFirst,
 } from "../events.js";
+import type { Language } from "../languages/language.js";
 import { exactLocalTime, instantOf, type LocalClock } from "../local-time.js";
 import {
   boundsBy,
@@ -36,7 +38,7 @@ import {
 } from "../wording-events.js";
 import { HEADINGS } from "../wording-page.js";
 import { figure } from "./charts.js";
-import { type Html, html, raw, unbroken } from "./html.js";
+import { Html, html, unbroken } from "./html.js";
 import { cell, head } from "./table.js";
 
 /** Events whose course is on paper as well. */
@@ -51,6 +53,7 @@ export async function eventsSection(
   clock: LocalClock,
   recordOf: (event: ReportEvent) => EventRecord,
   sought: boolean,
+  language: Language,
 ): Promise<Html | undefined> {
   const { events } = assessment;
   if (events.length === 0 && !sought) return undefined;
@@ -61,7 +64,7 @@ export async function eventsSection(
   return html`<section id="events"><h2>${HEADINGS.events}</h2>
 <p class="finding">${unbroken(eventsTitle(assessment))}.</p>
 ${events.length > 0 && html`<div class="tables">${tables.map(({ clause, table }) => countsTable(table, clause, events))}</div>`}
-${scatter !== undefined && html`<div class="figures">${await figure(scatter)}</div>`}
+${scatter !== undefined && html`<div class="figures">${await figure(scatter, language)}</div>`}
 ${
   events.length > 0 &&
   html`<h3>${W.list}</h3><p class="note">${W.order} ${list.length > ON_PAPER && html`<span class="paper">${W.onPaper}</span>`}</p>
@@ -109,7 +112,7 @@ ${pictures(event, recordOf(event), limits, courseTitle(event, bounds))}</details
 ${list.map(line)}</tbody></table>`;
 }
 
-function pictures(event: ReportEvent, record: EventRecord, limits: ReturnType<typeof tableEdges>, title: string): Html {
+function pictures(event: ReportEvent, record: EventRecord, limits: ReturnType<typeof tableEdges>, title: Text): Html {
   const { course, waveform } = eventPlots(event, record, limits);
   if (course === undefined && waveform === undefined) return html`<p class="note">${W.noRecord}</p>`;
   return html`<div class="figures">
@@ -117,8 +120,8 @@ ${course !== undefined && picture(course, title, courseNote(event, record))}
 ${waveform !== undefined && picture(waveform, W.waveformTitle, waveformNote(record))}</div>`;
 }
 
-function picture(plot: Plot, title: string, note: string): Html {
+function picture(plot: Plot, title: Text, note: Text): Html {
   return html`<figure class="event"><figcaption>${unbroken(title)}</figcaption>
-<div class="picture" role="img" aria-label="${title}">${raw(drawPlot(plot))}</div>
+<div class="picture" role="img" aria-label="${title}">${new Html((language) => drawPlot(plot, language))}</div>
 <p class="note">${note}</p></figure>`;
 }

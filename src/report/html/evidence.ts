@@ -1,13 +1,13 @@
 import type { Assessment } from "../../rules/assessment.js";
+import { say, strung, type Text } from "../../sentence.js";
 import { columnRuns } from "../columns.js";
 import { exact } from "../numbers.js";
-import { limitText, shareText } from "../wording.js";
+import { limitText, shareText, stated, withUnit } from "../wording.js";
+import { columnRunText, columnsSummary, setupName, setupValue } from "../wording-log.js";
 import {
   BINDING_NOTE,
   CONFIRMED,
   COUNTING,
-  columnRunText,
-  columnsSummary,
   HEADINGS,
   INTERVALS,
   LIVE_WORK_NOTE,
@@ -18,8 +18,6 @@ import {
   programText,
   RELATES_NOTE,
   SEVERITIES,
-  setupName,
-  setupUnit,
   TABLE_WORDS as T,
 } from "../wording-page.js";
 import { type Html, html, unbroken } from "./html.js";
@@ -80,7 +78,7 @@ ${plainTable(titles, r.columns.map(line))}</details></section>`;
 function setup({ setup: entries }: Assessment): Html {
   const rows = Object.entries(entries).map(([key, { value, origin, reason }]) => [
     setupName(key),
-    `${value}${setupUnit(key)}`,
+    setupValue(key, value),
     origin === "assumed" ? html`<b>${ORIGINS[origin]}</b>` : ORIGINS[origin],
     reason,
   ]);
@@ -89,18 +87,19 @@ ${plainTable([T.item, T.value, T.origin, T.reason], rows)}<p class="note">${RELA
 }
 
 /** The limit of a requirement as judged; its number stands in the rows that were judged by it. */
-function limitOf(requirement: Assessment["ruleSet"]["requirements"][number], weeks: Assessment["weeks"]): string {
+function limitOf(requirement: Assessment["ruleSet"]["requirements"][number], weeks: Assessment["weeks"]): Text {
   if (requirement.table !== undefined) return NO_LIMIT.events;
   if (requirement.orders !== undefined) return NO_LIMIT.orders;
   const rows = weeks.flatMap(({ requirements }) => requirements).filter(({ id }) => id === requirement.id);
-  const limits = new Set(rows.map((row) => `${limitText(row)} for ${shareText(row)}`));
-  return limits.size === 0 ? NO_LIMIT.other : [...limits].join("; ");
+  const limits = rows.map((row) => say`${limitText(row)} for ${shareText(row)}`);
+  const different = new Map(limits.map((limit) => [String(limit), limit]));
+  return different.size === 0 ? NO_LIMIT.other : strung([...different.values()], "; ");
 }
 
 function ruleSet({ ruleSet: set, weeks }: Assessment): Html {
   const confirmed = (yes: boolean) => (yes ? CONFIRMED.true : html`<b class="unconfirmed">${CONFIRMED.false}</b>`);
   const rows = set.requirements.map((requirement) => [
-    html`${requirement.title}${!requirement.binding && html`<br><small>${BINDING_NOTE}</small>`}${requirement.note !== undefined && html`<br><small>${requirement.note}</small>`}`,
+    html`${stated(requirement.title)}${!requirement.binding && html`<br><small>${BINDING_NOTE}</small>`}${requirement.note !== undefined && html`<br><small>${stated(requirement.note)}</small>`}`,
     unbroken(limitOf(requirement, weeks)),
     requirement.clause,
     requirement.source,
@@ -109,21 +108,21 @@ function ruleSet({ ruleSet: set, weeks }: Assessment): Html {
   const orders = set.requirements.flatMap(({ title, orders: limits }) =>
     limits === undefined
       ? []
-      : html`<details><summary>${title}: ${ordersSummary(limits.length)}</summary>
+      : html`<details><summary>${stated(title)}: ${ordersSummary(limits.length)}</summary>
 ${plainTable(
   [T.order, T.limit, T.source, T.confirmed],
   limits.map(({ order, max, source, confirmed: yes, note }) => [
     order,
-    `${exact(max, 0)} %`,
-    html`${source}${note !== undefined && html`<br><small>${note}</small>`}`,
+    withUnit(exact(max, 0), "%"),
+    html`${source}${note !== undefined && html`<br><small>${stated(note)}</small>`}`,
     confirmed(yes),
   ]),
 )}</details>`,
   );
   const hashes = [{ id: set.id, sha256: set.sha256 }, ...set.inherits];
   return html`<section id="rule-set"><h2>${HEADINGS.ruleSet}</h2>
-<p>${set.title} (${set.id}): ${set.standard}, ${set.edition}.</p>
-<ul>${set.notes.map((note) => html`<li>${note}</li>\n`)}</ul>
+<p>${stated(set.title)} (${set.id}): ${set.standard}, ${set.edition}.</p>
+<ul>${set.notes.map((note) => html`<li>${stated(note)}</li>\n`)}</ul>
 ${plainTable([T.requirement, T.limit, T.clause, T.source, T.confirmed], rows)}${orders}
 ${plainTable(
   [T.file, T.sha256],

@@ -1,7 +1,8 @@
 import type { Assessment, Week } from "../../rules/assessment.js";
+import { capital, strung, type Text } from "../../sentence.js";
 import { instantOf, type LocalClock, localTime } from "../local-time.js";
 import { byRequirement, decidingWeek, requirementTitle } from "../rows.js";
-import { capital, verdictWord, weekEnd, weekText } from "../wording.js";
+import { verdictWord, weekEnd, weekText } from "../wording.js";
 import {
   DANGER_WORDS,
   filesText,
@@ -27,16 +28,17 @@ export function firstScreen(assessment: Assessment, clock: LocalClock): Html {
   const week = decidingWeek(assessment);
   const { setup, sources, verdict } = assessment;
   const place = [setup.site?.value, setup.measuringPoint?.value].filter((text) => text !== undefined).join(", ");
+  const files = filesText(sources.map(({ name }) => name));
   return html`<header>
 <p class="kind">${HEADINGS.page}</p>
-<p class="place">${setup.site === undefined ? [place, filesText(sources.map(({ name }) => name))].filter((text) => text !== "").join("; ") : place}</p>
+<p class="place">${setup.site !== undefined ? place : place === "" ? files : strung([place, files], "; ")}</p>
 <p class="note">${recordedText(assessment)}</p>
 </header>
 ${dangers(assessment)}
 <section id="statement" class="statement ${verdict}">
 <p class="word">${verdictWord(verdict)}</p>
 <h1>${unbroken(sentence)}</h1>
-${further.length > 0 && html`<p>${further.join(" ")}</p>`}
+${further.length > 0 && html`<p>${strung(further, " ")}</p>`}
 </section>
 ${
   hasRequirements(week) &&
@@ -87,17 +89,22 @@ ${requirementsTable(assessment, week, clock)}</details>`,
   )}</section>`;
 }
 
-function kindText({ kind, complete }: Week): string {
+function kindText({ kind, complete }: Week): Text {
   if (kind === "worst-sliding") return WEEK_KINDS[kind];
   if (kind === "year") return complete ? WEEK_KINDS.year : WEEK_KINDS["part-of-year"];
   return complete ? WEEK_KINDS.consecutive : WEEK_KINDS.rest;
 }
 
-function failedText(assessment: Assessment, week: Week): string {
+function failedText(assessment: Assessment, week: Week): Text {
   const failed = byRequirement(assessment, week).filter(
     ({ worst }) => worst.binding && worst.verdict === "does-not-conform",
   );
-  return failed.length === 0 ? NONE.failed : failed.map(({ title }) => title).join("; ");
+  return failed.length === 0
+    ? NONE.failed
+    : strung(
+        failed.map(({ title }) => title),
+        "; ",
+      );
 }
 
 function notAssessed(assessment: Assessment): Html {

@@ -1,3 +1,4 @@
+import { say, strung } from "../../sentence.js";
 import { chartSections } from "../charts/index.js";
 import { eventRecords } from "../events.js";
 import { inLocalTime, localClock } from "../local-time.js";
@@ -21,14 +22,15 @@ export const htmlReport: Renderer = {
     const clock = localClock(assessment.recording);
     const week = decidingWeek(assessment);
     const site = assessment.setup.site?.value;
-    const title = `${HEADINGS.page}: ${site === undefined ? "" : `${site}, `}${verdictWord(assessment.verdict)}`;
+    const verdict = verdictWord(assessment.verdict);
+    const title = say`${HEADINGS.page}: ${site === undefined ? verdict : strung([String(site), verdict], ", ")}`;
     const content = await page({
       language,
       title,
       first: firstScreen(assessment, clock),
       hasRequirements: hasRequirements(week),
-      charts: await chartsSection(chartSections(assessment, measurements)),
-      events: await eventsSection(assessment, clock, eventRecords(measurements), measurements.eventsSought),
+      charts: await chartsSection(chartSections(assessment, measurements), language),
+      events: await eventsSection(assessment, clock, eventRecords(measurements), measurements.eventsSought, language),
       summary: summarySection(assessment),
       evidence: evidence(assessment),
       printed: hasRequirements(week) ? printedRows(assessment, week, clock) : undefined,

@@ -1,8 +1,8 @@
 import type { Text } from "../../sentence.js";
 import { rowsOf, valuesOf } from "../charts/chart.js";
-import { type Language, translated } from "../languages/language.js";
+import type { Language } from "../languages/language.js";
 import { fixed, formatAgainstLimits, minus } from "../numbers.js";
-import { CHART_WORDS, HEADINGS } from "../wording-page.js";
+import { chartWords, HEADINGS } from "../wording-page.js";
 import { type Html, html, inlineScript, raw } from "./html.js";
 import { liveCharts } from "./live/live-charts.js";
 import { curveReader, timeReader } from "./live/readers.js";
@@ -93,7 +93,7 @@ function startScript(language: Language): string {
   const tools = [rowsOf, valuesOf, formatAgainstLimits, timeReader, curveReader, addSpan, makeTip];
   const functions = [minus, fixed, ...tools, liveCharts].map(String).join("\n");
   const names = tools.map(({ name }) => name).join(", ");
-  return `(() => {\n${functions}\nliveCharts({ vega, words: ${JSON.stringify(translated(CHART_WORDS, language))}, ${names} });\n})();`;
+  return `(() => {\n${functions}\nliveCharts({ vega, words: ${JSON.stringify(chartWords(language))}, ${names} });\n})();`;
 }
 
 async function sha256Base64(text: string): Promise<string> {

@@ -1,10 +1,11 @@
 import type { Assessment, Row, Week } from "../../rules/assessment.js";
+import { capital, Numeral, say, strung, type Text } from "../../sentence.js";
 import type { LocalClock } from "../local-time.js";
 import { decimalsOf, exact, fixed, formatAgainstLimits, percentOfShare } from "../numbers.js";
 import { byRequirement, type RequirementRows } from "../rows.js";
 import {
   allowedText,
-  capital,
+  countOf,
   foundText,
   limitText,
   placeText,
@@ -25,6 +26,7 @@ import {
   originNote,
   REQUIREMENT_COLUMNS,
   ROBUST_NOTE,
+  VALUE_ORIGINS,
 } from "../wording-page.js";
 import { type Html, html, unbroken } from "./html.js";
 import { badge, cell, head, SIDEWAYS } from "./table.js";
@@ -44,7 +46,7 @@ ${groups.map((group) => requirementLines(group, clock))}</tbody></table>
 function requirementLines({ id, title, worst, rows }: RequirementRows, clock: LocalClock): Html {
   const someUnconfirmed = rows.some(({ confirmed }) => !confirmed);
   return html`<tr class="requirement" data-requirement="${id}">
-<th scope="row">${title}<br><small>${worst.clause}, ${unbroken(shareText(worst))}${!worst.binding && `; ${BINDING_NOTE}`}</small></th>
+<th scope="row">${title}<br><small>${worst.clause}, ${unbroken(shareText(worst))}${!worst.binding && html`; ${BINDING_NOTE}`}</small></th>
 ${cell(R.place, placeText(worst))}
 ${cell(R.limit, html`${unbroken(limitText(worst))}${someUnconfirmed && mark(worst.confirmed)}`)}
 ${cell(R.allowed, unbroken(allowedText(worst)))}${cell(R.found, unbroken(foundText(worst)))}
@@ -69,11 +71,17 @@ function withoutReason({ reason: _, ...row }: Row): Row {
 
 /** Each reason once, with the places it holds for: many rows share a long one. */
 function reasons(rows: readonly Row[]): Html[] {
-  const places = new Map<string, string[]>();
-  for (const row of rows)
-    if (row.reason !== undefined)
-      places.set(String(row.reason.sentence), [...(places.get(String(row.reason.sentence)) ?? []), placeText(row)]);
-  return [...places].map(([sentence, where]) => html`<p class="note">${where.join("; ")}: ${sentence}</p>`);
+  const places = new Map<string, { readonly sentence: Text; readonly where: Text[] }>();
+  for (const { reason, ...row } of rows) {
+    if (reason === undefined) continue;
+    const key = String(reason.sentence);
+    const known = places.get(key);
+    if (known === undefined) places.set(key, { sentence: reason.sentence, where: [placeText(row)] });
+    else known.where.push(placeText(row));
+  }
+  return [...places.values()].map(
+    ({ sentence, where }) => html`<p class="note">${strung(where, "; ")}: ${sentence}</p>`,
+  );
 }
 
 function detailTable(rows: readonly Row[], clock: LocalClock): Html {
@@ -83,27 +91,28 @@ ${rows.map((row) => detailLine(row, clock))}</tbody></table>`;
 
 /** The shown row may be confirmed while other orders of the requirement are not. */
 function mark(confirmed: boolean): Html {
-  return html` <span class="unconfirmed">${confirmed ? `some orders ${UNCONFIRMED_MARK}` : UNCONFIRMED_MARK}</span>`;
+  return html` <span class="unconfirmed">${confirmed ? say`some orders unconfirmed` : UNCONFIRMED_MARK}</span>`;
 }
 
 function detailLine(row: Row, clock: LocalClock): Html {
   const { withFlagged, withoutFlagged } = row.counts;
-  const flagged = `${withFlagged.outside} of ${withFlagged.n} / ${withoutFlagged.outside} of ${withoutFlagged.n}`;
-  return html`<tr data-row="${row.id} ${placeText(row)}"><th scope="row">${placeText(row)}</th>
+  const flagged = strung([countOf(withFlagged), countOf(withoutFlagged)], " / ");
+  return html`<tr data-row="${row.id} ${String(placeText(row))}"><th scope="row">${placeText(row)}</th>
 <td>${unbroken(limitText(row))}${!row.confirmed && mark(false)}</td><td>${unbroken(allowedText(row))}</td><td>${unbroken(foundText(row))}</td><td>${row.missing}</td>
-<td>${unbroken(worstText(row))}</td><td>${worstTimeText(row, clock)}</td><td>${unbroken(percentileText(row))}</td><td>${flagged}</td><td>${row.origin}</td>
+<td>${unbroken(worstText(row))}</td><td>${worstTimeText(row, clock)}</td><td>${unbroken(percentileText(row))}</td><td>${flagged}</td><td>${VALUE_ORIGINS[row.origin]}</td>
 <td>${badge(row.verdict)}${row.reason !== undefined && html`<br><small>${row.reason.sentence}</small>`}</td><td>${robustText(row)}</td></tr>
 `;
 }
 
-function percentileText({ percentile, limit, unit }: Row): string {
+function percentileText({ percentile, limit, unit }: Row): Text {
   const ends = [percentile.low, percentile.high].filter((value) => value !== undefined);
-  const texts = ends.map((value) => formatAgainstLimits(value, limit, decimalsOf(unit)));
-  return texts.length === 0 ? "–" : withUnit(texts.join(" to "), unit);
+  const [first, second] = ends.map((value) => new Numeral(formatAgainstLimits(value, limit, decimalsOf(unit))));
+  if (first === undefined) return "–";
+  return withUnit(second === undefined ? first : say`${first} to ${second}`, unit);
 }
 
 /** "99.8 %", cut downwards, so that 100 % means all. */
-export function coverageText(coverage: number): string {
+export function coverageText(coverage: number): Text {
   const percent = percentOfShare(coverage);
-  return `${Number.isInteger(percent) ? exact(percent, 0) : fixed(Math.floor(percent * 10) / 10, 1)} %`;
+  return withUnit(Number.isInteger(percent) ? exact(percent, 0) : fixed(Math.floor(percent * 10) / 10, 1), "%");
 }

@@ -1,9 +1,10 @@
 import { SECOND } from "../../recording/time.js";
 import type { Assessment } from "../../rules/assessment.js";
+import { capital } from "../../sentence.js";
 import { measured } from "../numbers.js";
 import { type Summary, summaryLists } from "../rows.js";
-import { capital, placeText, quantityName, withUnit } from "../wording.js";
-import { intervalText } from "../wording-charts.js";
+import { placeText, quantityName, withUnit } from "../wording.js";
+import { intervalText } from "../wording-interval.js";
 import { HEADINGS, SUMMARY_COLUMNS, SUMMARY_NOTE, summaryFurther } from "../wording-page.js";
 import { type Html, html, unbroken } from "./html.js";
 import { plainTable } from "./table.js";

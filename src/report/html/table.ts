@@ -1,19 +1,20 @@
 import type { Verdict } from "../../rules/assessment.js";
+import type { Text } from "../../sentence.js";
 import { verdictWord } from "../wording.js";
 import { SIDEWAYS_NOTE } from "../wording-page.js";
 import { type Content, type Html, html } from "./html.js";
 
-export function head(titles: readonly string[]): Html {
+export function head(titles: readonly Text[]): Html {
   return html`<thead><tr>${titles.map((title) => html`<th scope="col">${title}</th>`)}</tr></thead>`;
 }
 
 /** A cell that carries its column's title, for narrow screens where each row becomes a card. */
-export function cell(title: string, content: Content): Html {
+export function cell(title: Text, content: Content): Html {
   return html`<td data-title="${title}">${content}</td>`;
 }
 
 /** A table of texts; on a narrow screen each row of a table of more than two columns becomes a card. */
-export function plainTable(titles: readonly string[], rows: readonly (readonly Content[])[]): Html {
+export function plainTable(titles: readonly Text[], rows: readonly (readonly Content[])[]): Html {
   const line = (row: readonly Content[]) => html`<tr>${row.map((content, i) => cell(titles[i] ?? "", content))}</tr>\n`;
   return html`<div class="plain"><table class="${titles.length < 3 ? "few" : "cards"}">${head(titles)}<tbody>
 ${rows.map(line)}</tbody></table></div>`;

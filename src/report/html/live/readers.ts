@@ -27,9 +27,10 @@ export function timeReader(chart: LiveChart, { valuesOf, formatAgainstLimits, wo
     }
     return rows[from];
   };
-  const print = (value: number) => formatAgainstLimits(value, chart.limit, chart.decimals);
+  const print = (value: number) =>
+    formatAgainstLimits(value, chart.limit, chart.decimals).replace(".", words.decimalMark);
   const unit = chart.unit === "1" ? "" : ` ${chart.unit}`;
-  const clock = new Intl.DateTimeFormat("en-GB", {
+  const clock = new Intl.DateTimeFormat(words.locale, {
     timeZone: "UTC",
     weekday: "short",
     day: "numeric",
@@ -50,7 +51,9 @@ export function timeReader(chart: LiveChart, { valuesOf, formatAgainstLimits, wo
     for (const { phase, row } of found) {
       const [lowest, highest] = [low[row] ?? null, high[row] ?? null];
       const range =
-        lowest === null || highest === null ? "" : ` (${print(lowest)} ${words.extremes} ${print(highest)})`;
+        lowest === null || highest === null
+          ? ""
+          : ` (${words.extremes.replace("#1", print(lowest)).replace("#2", print(highest))})`;
       const outside = (out[row] ?? null) === null ? "" : `, ${words.outside}`;
       lines.push(`${phase} ${print(v[row] as number)}${unit}${range}${outside}`);
     }
@@ -65,12 +68,13 @@ export function curveReader(chart: LiveChart, { valuesOf, formatAgainstLimits, w
     valuesOf(columns[name] as Columns[string]),
   );
   const unit = chart.unit === "1" ? "" : ` ${chart.unit}`;
+  const inLanguage = (number: string) => number.replace(".", words.decimalMark);
   return (value) => {
     const below = new Map<Value, Value>(phases.map((phase) => [phase, 0]));
     for (const [row, phase] of phases.entries()) if ((xs[row] as number) <= value) below.set(phase, shares[row] ?? 0);
     return [
-      `${formatAgainstLimits(value, chart.limit, chart.decimals)}${unit}`,
-      ...[...below].map(([phase, share]) => `${phase}: ${share} ${words.atOrBelow}`),
+      `${inLanguage(formatAgainstLimits(value, chart.limit, chart.decimals))}${unit}`,
+      ...[...below].map(([phase, share]) => `${phase}: ${words.atOrBelow.replace("#", inLanguage(String(share)))}`),
     ];
   };
 }

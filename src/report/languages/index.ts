@@ -1,0 +1,4 @@
+import { ENGLISH, type Language } from "./language.js";
+
+/** Every language of the report. A new one is a file and a line here. */
+export const LANGUAGES: readonly Language[] = [ENGLISH];
