@@ -4,6 +4,9 @@
  * the headers and real files share is taken, and the entry says so.
  */
 
+import { CHARACTERISTIC } from "./characteristics.js";
+import { DISTURBANCE } from "./disturbances.js";
+
 /** The first 16 bytes of every record, and so of the file. */
 export const SIGNATURE = "4a111440-e49f-11cf-9900-505144494600";
 
@@ -152,3 +155,18 @@ export const DATA_SOURCE_TYPE = {
   BENCHMARK: "e6b51733-f747-11cf-9d89-0080c72e70a3",
   DEBUG: "e6b51734-f747-11cf-9d89-0080c72e70a3",
 } as const;
+
+/** The identifiers that have a name, to tell them from leftover memory. */
+export const KNOWN = {
+  quantityTypes: new Set<string>(Object.values(QUANTITY_TYPE)),
+  valueTypes: new Set<string>(Object.values(VALUE_TYPE)),
+  characteristics: new Set<string>(Object.values(CHARACTERISTIC)),
+  disturbances: new Set<string>(Object.values(DISTURBANCE)),
+} as const;
+
+const TAG_NAMES = new Map<string, string>(Object.entries(TAG).map(([name, guid]) => [guid, `tag${name}`]));
+
+/** A tag as the headers name it, or its identifier where it is none of those read here. */
+export function tagName(guid: string): string {
+  return TAG_NAMES.get(guid) ?? guid;
+}
