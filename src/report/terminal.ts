@@ -15,6 +15,7 @@ import {
   moreEvents,
   percentOf,
 } from "./wording-events.js";
+import { excludedLine } from "./wording-exclusions.js";
 import { DANGER_WORDS, ONLY_WORSE_NOTE, recordedText, SEVERITIES } from "./wording-page.js";
 import { isTooShort, statement } from "./wording-statement.js";
 
@@ -42,6 +43,7 @@ export function terminalText(result: Assessment, language: Language): string {
     ...requirementBlocks(assessment),
     ...blockingBlocks(assessment),
     ...openBlocks(assessment),
+    ...exclusionBlocks(assessment),
     ...eventBlocks(assessment),
     ...assessment.notAssessed.map(
       ({ requirement, reason }) => say`not assessed: ${requirementTitle(assessment, requirement)}: ${reason.sentence}`,
@@ -90,6 +92,10 @@ function openBlocks(assessment: Assessment): Block[] {
     else group.titles.push(title);
   }
   return [...groups.values()].map(({ why, titles }) => say`undecided: ${strung(titles, "; ")}: ${why}`);
+}
+
+function exclusionBlocks({ exclusions, recording }: Assessment): Block[] {
+  return exclusions.map((exclusion) => excludedLine(localClock(recording), exclusion));
 }
 
 function requirementBlocks(assessment: Assessment): Block[] {

@@ -2,6 +2,8 @@ import type { Assessment, Week } from "../rules/assessment.js";
 import { type Sentence, say, type Text } from "../sentence.js";
 import { byRequirement, consecutiveWeeks } from "./rows.js";
 import { joined } from "./wording.js";
+import { exclusionSentences } from "./wording-exclusions.js";
+import { decisionSentences } from "./wording-uncertainty.js";
 
 /** Sentences of the statement that count requirements, weeks and findings. */
 
@@ -13,6 +15,7 @@ export function furtherOf(assessment: Assessment, week: Week, isShort: boolean):
   const unconfirmed = judged.filter(({ rows }) => rows.some(({ confirmed }) => !confirmed)).length;
   const blocks = assessment.recording.findings.filter(({ severity }) => severity === "blocks").length;
   const sentences = [
+    ...exclusionSentences(assessment),
     week.kind === "consecutive"
       ? metText(judged.map(({ worst }) => worst.verdict))
       : partText(week.kind, decided.length),
@@ -21,6 +24,7 @@ export function furtherOf(assessment: Assessment, week: Week, isShort: boolean):
     isShort ? undefined : shakyText(shaky),
     unconfirmedText(unconfirmed, judged.length),
     blocksText(blocks),
+    ...(isShort ? [] : decisionSentences(assessment, week)),
   ];
   return sentences.filter((text) => text !== undefined);
 }

@@ -125,7 +125,7 @@ export const COUNTING: readonly Sentence[] = [
   say`Valid intervals are counted, nothing is interpolated. A requirement is met when no more than the stated number of values lie outside; a value exactly on the limit lies inside.`,
   say`Values too high and too low count together. Each phase is judged by itself.`,
   say`Missing intervals are never filled in. Where they could turn the verdict and the valid ones cover less than 95 % of the time, the verdict is “undecided”.`,
-  say`Limits are compared directly with the values (simple acceptance): no margin is taken off for the uncertainty of the instrument.`,
+  say`Limits are compared with the values by the decision rule stated above.`,
   say`The value at the required share (nearest rank) is for information; the verdict comes from counting.`,
   say`A week is 7 × 24 hours, also where the clock is changed.`,
 ];

@@ -123,6 +123,7 @@ function classReason(name: "A" | "S", confirmed: boolean, note: Text | undefined
  */
 function ofResolution(quantity: Quantity, step: number): Uncertainty {
   const { unit } = QUANTITIES[quantity];
+  const withUnit = unit === "1" ? say`${step}` : say`${step} ${unit}`;
   return {
     quantity,
     from: "resolution",
@@ -132,7 +133,7 @@ function ofResolution(quantity: Quantity, step: number): Uncertainty {
     k: K,
     origin: "inferred",
     confirmed: true,
-    reason: say`the log writes steps of ${step} ${unit}: half a step either way, all values alike`,
+    reason: say`the log writes steps of ${withUnit}: half a step either way, all values in it alike`,
   };
 }
 

@@ -64,6 +64,9 @@ describe("an exclusion", () => {
     expect(one.weeks[0]?.requirements[0]?.excluded).toBe(1);
     const exact = judgeSeries([stormy], only95, excluding([at(3), at(4)]));
     expect(exact.weeks[0]?.requirements[0]?.excluded).toBe(1);
+    const twoInOne = excluding([at(3) + MINUTE, at(3) + 2 * MINUTE], [at(3) + 5 * MINUTE, at(3) + 6 * MINUTE]);
+    const two = judgeSeries([stormy], only95, twoInOne);
+    expect(two.weeks[0]?.requirements[0]).toMatchObject({ excluded: 1, missing: 0 });
     const edge = judgeSeries([stormy], only95, excluding([at(3) - SECOND, at(4) + SECOND]));
     expect(edge.weeks[0]?.requirements[0]?.excluded).toBe(3);
     const plt = {
@@ -120,14 +123,15 @@ describe("an exclusion", () => {
   });
 
   it("counts a flagged interval once", () => {
-    const flagged = week((i) => (i < 20 ? 1 : 0)).map((f) => (f === 1 ? 1 : 0));
+    const values = week((i) => (i >= 500 && i < 505 ? Number.NaN : 230));
+    const flagged = values.map((_, i) => (i < 20 ? 1 : 0));
     const rule: Requirement = { ...VOLTAGE_95, flagged: "exclude" };
-    const a = judgeSeries([voltage(week({}), flagged)], ruleSet(rule), excluding([at(10), at(30)]));
+    const a = judgeSeries([voltage(values, flagged)], ruleSet(rule), excluding([at(10), at(30)]));
     expect(a.weeks[0]?.requirements[0]).toMatchObject({
-      n: 978,
-      missing: 0,
+      n: 973,
+      missing: 5,
       excluded: 20,
-      counts: { withFlagged: { n: 988 }, withoutFlagged: { n: 978 } },
+      counts: { withFlagged: { n: 983 }, withoutFlagged: { n: 973 } },
     });
   });
 

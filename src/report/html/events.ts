@@ -36,6 +36,7 @@ import {
   waveformNote,
   wholeText,
 } from "../wording-events.js";
+import { EXCLUDED_EVENT } from "../wording-exclusions.js";
 import { HEADINGS } from "../wording-page.js";
 import { figure } from "./charts.js";
 import { Html, html, unbroken } from "./html.js";
@@ -100,7 +101,7 @@ function eventTable(
   const limits = tableEdges(tables);
   const line = (event: ReportEvent, i: number) => {
     const bounds = boundsOf(event);
-    return html`<tr class="event"><th scope="row">${i + 1}. ${kindText(event)}</th>
+    return html`<tr class="event"><th scope="row">${i + 1}. ${kindText(event)}${event.excluded === true && html`<br><small>${EXCLUDED_EVENT}</small>`}</th>
 ${cell(C.phases, phasesText(event))}${cell(C.start, exactLocalTime(clock, instantOf(event.start)))}
 ${cell(C.duration, unbroken(eventLength(event, bounds)))}${cell(C.extreme, unbroken(extremeText(event)))}
 ${cell(C.percent, unbroken(percentOf(event, bounds)))}${cell(C.cell, cellOf(event) ?? "–")}${cell(C.whole, wholeText(event))}</tr>

@@ -21,14 +21,16 @@ import {
   TABLE_WORDS as T,
 } from "../wording-page.js";
 import { type Html, html, unbroken } from "./html.js";
+import { samplingSection } from "./sampling.js";
 import { plainTable } from "./table.js";
+import { uncertaintySection } from "./uncertainty.js";
 
 /** What lets the other side check the verdict: findings, recording, setup, limits with sources, counting, hashes. */
 export function evidence(assessment: Assessment): Html {
   return html`${findings(assessment)}${recording(assessment)}${setup(assessment)}
-${ruleSet(assessment)}
+${uncertaintySection(assessment)}${ruleSet(assessment)}
 <section id="counting"><h2>${HEADINGS.counting}</h2><ul>${COUNTING.map((line) => html`<li>${line}</li>`)}</ul></section>
-${files(assessment)}`;
+${samplingSection(assessment)}${files(assessment)}`;
 }
 
 const ORDER = ["danger", "blocks", "note", "none"];

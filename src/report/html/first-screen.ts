@@ -16,9 +16,10 @@ import {
   zoneText,
 } from "../wording-page.js";
 import { statement } from "../wording-statement.js";
+import { exclusionsSection } from "./exclusions.js";
 import { type Html, html, unbroken } from "./html.js";
 import { coverageText, requirementsTable } from "./requirements.js";
-import { badge, cell, head } from "./table.js";
+import { cell, head, verdictCell } from "./table.js";
 
 const W = WEEK_COLUMNS;
 
@@ -47,6 +48,7 @@ ${
 ${requirementsTable(assessment, week, clock)}</section>`
 }
 ${weeksSection(assessment, clock)}
+${exclusionsSection(assessment, clock)}
 ${notAssessed(assessment)}`;
 }
 
@@ -71,7 +73,7 @@ function weeksSection(assessment: Assessment, clock: LocalClock): Html | undefin
   const shown = decidingWeek(assessment);
   const line = (week: Week) => html`<tr>${cell(W.from, localTime(clock, instantOf(week.start)))}
 ${cell(W.to, localTime(clock, instantOf(weekEnd(assessment.recording, week))))}${cell(W.kind, kindText(week))}
-${cell(W.coverage, unbroken(coverageText(week.coverage)))}${cell(W.verdict, badge(week.verdict))}
+${cell(W.coverage, unbroken(coverageText(week.coverage)))}${cell(W.verdict, verdictCell(week))}
 ${cell(W.failed, failedText(assessment, week))}</tr>
 `;
   return html`<section id="weeks"><h2>${isAny("year") ? HEADINGS.weeksAndYears : HEADINGS.weeks}</h2>

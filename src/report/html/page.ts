@@ -3,6 +3,7 @@ import { rowsOf, valuesOf } from "../charts/chart.js";
 import type { Language } from "../languages/language.js";
 import { fixed, formatAgainstLimits, minus } from "../numbers.js";
 import { chartWords, HEADINGS } from "../wording-page.js";
+import { UNCERTAINTY_HEADING } from "../wording-uncertainty.js";
 import { type Html, html, inlineScript, raw } from "./html.js";
 import { liveCharts } from "./live/live-charts.js";
 import { curveReader, timeReader } from "./live/readers.js";
@@ -35,6 +36,7 @@ const LINKS = [
   ["findings", HEADINGS.findings],
   ["recording", HEADINGS.recording],
   ["setup", HEADINGS.setup],
+  ["uncertainty", UNCERTAINTY_HEADING],
   ["rule-set", HEADINGS.ruleSet],
   ["files", HEADINGS.files],
 ] as const;

@@ -28,8 +28,9 @@ import {
   ROBUST_NOTE,
   VALUE_ORIGINS,
 } from "../wording-page.js";
+import { surenessText, UNCERTAINTY_COLUMN } from "../wording-uncertainty.js";
 import { type Html, html, unbroken } from "./html.js";
-import { badge, cell, head, SIDEWAYS } from "./table.js";
+import { cell, head, SIDEWAYS, verdictCell } from "./table.js";
 
 const R = REQUIREMENT_COLUMNS;
 const D = DETAIL_COLUMNS;
@@ -51,7 +52,7 @@ ${cell(R.place, placeText(worst))}
 ${cell(R.limit, html`${unbroken(limitText(worst))}${someUnconfirmed && mark(worst.confirmed)}`)}
 ${cell(R.allowed, unbroken(allowedText(worst)))}${cell(R.found, unbroken(foundText(worst)))}
 ${cell(R.worst, unbroken(worstText(worst)))}${cell(R.when, worstTimeText(worst, clock))}
-${cell(R.verdict, badge(worst.verdict))}${cell(R.robust, robustText(worst))}
+${cell(R.verdict, verdictCell(worst))}${cell(R.robust, robustText(worst))}
 </tr>
 <tr class="more"><td colspan="9"><details><summary>${detailsSummary(rows.length)}</summary>
 ${SIDEWAYS}<div class="wide">${detailTable(rows, clock)}</div></details></td></tr>
@@ -85,8 +86,9 @@ function reasons(rows: readonly Row[]): Html[] {
 }
 
 function detailTable(rows: readonly Row[], clock: LocalClock): Html {
-  return html`<table class="details">${head(Object.values(D))}<tbody>
-${rows.map((row) => detailLine(row, clock))}</tbody></table>`;
+  const isSure = rows.some(({ uncertainty }) => uncertainty !== undefined);
+  return html`<table class="details">${head([...Object.values(D), ...(isSure ? [UNCERTAINTY_COLUMN] : [])])}<tbody>
+${rows.map((row) => detailLine(row, clock, isSure))}</tbody></table>`;
 }
 
 /** The shown row may be confirmed while other orders of the requirement are not. */
@@ -94,13 +96,13 @@ function mark(confirmed: boolean): Html {
   return html` <span class="unconfirmed">${confirmed ? say`some orders unconfirmed` : UNCONFIRMED_MARK}</span>`;
 }
 
-function detailLine(row: Row, clock: LocalClock): Html {
+function detailLine(row: Row, clock: LocalClock, isSure: boolean): Html {
   const { withFlagged, withoutFlagged } = row.counts;
   const flagged = strung([countOf(withFlagged), countOf(withoutFlagged)], " / ");
   return html`<tr data-row="${row.id} ${String(placeText(row))}"><th scope="row">${placeText(row)}</th>
 <td>${unbroken(limitText(row))}${!row.confirmed && mark(false)}</td><td>${unbroken(allowedText(row))}</td><td>${unbroken(foundText(row))}</td><td>${row.missing}</td>
 <td>${unbroken(worstText(row))}</td><td>${worstTimeText(row, clock)}</td><td>${unbroken(percentileText(row))}</td><td>${flagged}</td><td>${VALUE_ORIGINS[row.origin]}</td>
-<td>${badge(row.verdict)}${row.reason !== undefined && html`<br><small>${row.reason.sentence}</small>`}</td><td>${robustText(row)}</td></tr>
+<td>${verdictCell(row)}${row.reason !== undefined && html`<br><small>${row.reason.sentence}</small>`}</td><td>${robustText(row)}</td>${isSure && html`<td>${unbroken(surenessText(row))}</td>`}</tr>
 `;
 }
 

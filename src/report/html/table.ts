@@ -1,7 +1,9 @@
-import type { Verdict } from "../../rules/assessment.js";
+import type { Row, Verdict } from "../../rules/assessment.js";
 import type { Text } from "../../sentence.js";
 import { verdictWord } from "../wording.js";
+import { otherVerdict } from "../wording-exclusions.js";
 import { SIDEWAYS_NOTE } from "../wording-page.js";
+import { conditionText } from "../wording-uncertainty.js";
 import { type Content, type Html, html } from "./html.js";
 
 export function head(titles: readonly Text[]): Html {
@@ -26,4 +28,10 @@ export const SIDEWAYS: Html = html`<p class="note sideways">${SIDEWAYS_NOTE}</p>
 /** The verdict in words; frame and filling differ as well, for black and white. */
 export function badge(verdict: Verdict): Html {
   return html`<span class="verdict ${verdict}">${verdictWord(verdict)}</span>`;
+}
+
+/** The verdict, and below it that the uncertainty or the exclusions could turn it. */
+export function verdictCell(judged: Pick<Row, "verdict" | "verdictWithoutExclusions" | "zone" | "clear">): Html {
+  const notes = [conditionText(judged), otherVerdict(judged)].filter((text) => text !== undefined);
+  return html`${badge(judged.verdict)}${notes.map((text) => html`<br><small>${text}</small>`)}`;
 }

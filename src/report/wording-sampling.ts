@@ -1,0 +1,36 @@
+import type { Row } from "../rules/assessment.js";
+import type { Sampling } from "../rules/assessment-evidence.js";
+import { Numeral, say, type Text } from "../sentence.js";
+import { decimalsOf, fixed, formatAgainstLimits } from "./numbers.js";
+
+/** Words on what the week would say about a longer time. */
+
+export const SAMPLING_HEADING = say`What the week says about a longer time`;
+export const SAMPLING_SUMMARY = say`Intervals of 95 % confidence, for information`;
+export const SAMPLING_NOTE = say`Of the values at the required share and of the share outside, as if the values were independent of one another. Successive intervals are not, so the truth spreads wider. The standard's verdict is about the measured week itself and rests on none of this; whether missing intervals could turn that verdict is said by “robust”. The worst phase of each requirement; results.json holds all.`;
+
+export const SAMPLING_COLUMNS = {
+  requirement: say`Requirement`,
+  place: say`Where`,
+  low: say`Low value`,
+  high: say`High value`,
+  share: say`Share outside`,
+} as const;
+
+/** "251.9 to 252.8 V"; an end that lies beyond all values is left open. */
+export function valueInterval(interval: Sampling["high"], { limit, unit }: Pick<Row, "limit" | "unit">): Text {
+  if (interval === undefined) return "–";
+  const number = (value: number) => new Numeral(formatAgainstLimits(value, limit, decimalsOf(unit)));
+  const unitText = unit === "1" ? "" : ` ${unit}`;
+  const { from, to } = interval;
+  if (from === undefined) return to === undefined ? say`open` : say`up to ${number(to)}${unitText}`;
+  return to === undefined
+    ? say`from ${number(from)}${unitText}, open above`
+    : say`${number(from)} to ${number(to)}${unitText}`;
+}
+
+/** "3.70 to 6.49 %" */
+export function shareInterval({ shareOutside: { from, to } }: Sampling): Text {
+  const percent = (share: number) => new Numeral(fixed(100 * share, 2));
+  return say`${percent(from)} to ${percent(to)} %`;
+}
