@@ -2,6 +2,7 @@ import type { Row } from "../rules/assessment.js";
 import type { Sampling } from "../rules/assessment-evidence.js";
 import { Numeral, say, type Text } from "../sentence.js";
 import { decimalsOf, fixed, formatAgainstLimits } from "./numbers.js";
+import { withUnit } from "./wording.js";
 
 /** Words on what the week would say about a longer time. */
 
@@ -21,12 +22,10 @@ export const SAMPLING_COLUMNS = {
 export function valueInterval(interval: Sampling["high"], { limit, unit }: Pick<Row, "limit" | "unit">): Text {
   if (interval === undefined) return "–";
   const number = (value: number) => new Numeral(formatAgainstLimits(value, limit, decimalsOf(unit)));
-  const unitText = unit === "1" ? "" : ` ${unit}`;
   const { from, to } = interval;
-  if (from === undefined) return to === undefined ? say`open` : say`up to ${number(to)}${unitText}`;
-  return to === undefined
-    ? say`from ${number(from)}${unitText}, open above`
-    : say`${number(from)} to ${number(to)}${unitText}`;
+  if (from !== undefined && to !== undefined) return withUnit(say`${number(from)} to ${number(to)}`, unit);
+  if (from !== undefined) return say`from ${withUnit(number(from), unit)}, open above`;
+  return to === undefined ? say`open` : say`up to ${withUnit(number(to), unit)}, open below`;
 }
 
 /** "3.70 to 6.49 %" */

@@ -2,7 +2,7 @@ import type { Assessment, Row, Week } from "../rules/assessment.js";
 import type { Uncertainty, Zone } from "../rules/assessment-evidence.js";
 import { Numeral, type Sentence, say, strung, type Text } from "../sentence.js";
 import { byRequirement } from "./rows.js";
-import { quantityName } from "./wording.js";
+import { quantityName, withUnit } from "./wording.js";
 
 /** Words on the uncertainty of the measurement and on the decision rule. */
 
@@ -65,11 +65,13 @@ const OF = {
 export function expandedText({ expanded, unit, of, least }: Uncertainty): Sentence {
   const size = plusMinus(expanded, unit);
   if (of === "absolute") return size;
-  return least === undefined ? say`${size} ${OF[of]}` : say`${size} ${OF[of]}, at least ${shortNumber(least)} ${unit}`;
+  return least === undefined
+    ? say`${size} ${OF[of]}`
+    : say`${size} ${OF[of]}, at least ${withUnit(shortNumber(least), unit)}`;
 }
 
 function plusMinus(size: number, unit: string): Sentence {
-  return unit === "1" ? say`±${shortNumber(size)}` : say`±${shortNumber(size)} ${unit}`;
+  return strung(["±", withUnit(shortNumber(size), unit)]);
 }
 
 /** Three digits that count: more would pretend to know the uncertainty better than it is known. */

@@ -1,9 +1,10 @@
 import { readBundledRule } from "../../src/cli/files.js";
+import { excludedSpans } from "../../src/recording/excluded-span.js";
 import type { Finding } from "../../src/recording/finding.js";
 import type { IntervalSeries, Measurements, VoltageEvent } from "../../src/recording/measurements.js";
 import { type Phase, QUANTITIES, type Quantity } from "../../src/recording/quantity.js";
 import type { Recording } from "../../src/recording/recording.js";
-import type { Setup } from "../../src/recording/setup.js";
+import type { GivenSetup, Setup } from "../../src/recording/setup.js";
 import { HOUR, type Instant, MINUTE } from "../../src/recording/time.js";
 import { ENGLISH, translated } from "../../src/report/languages/language.js";
 import type { RenderContext } from "../../src/report/renderer.js";
@@ -35,6 +36,7 @@ export interface SampleOptions {
   readonly rules?: string;
   readonly site?: string;
   readonly findings?: readonly Finding[];
+  readonly given?: GivenSetup;
   /** Header text of the one column that was not used. */
   readonly unknownHeader?: string;
   readonly zone?: string;
@@ -51,7 +53,7 @@ export interface SampleOptions {
 
 /** A village feeder with a photovoltaic rise at midday and a fifth harmonic in the evening, judged by the real judge. */
 export async function sampleReport(options: SampleOptions = {}): Promise<Report> {
-  const { rules = "en50160-2010-lv", zone = "Europe/Vienna", findings = [] } = options;
+  const { rules = "en50160-2010-lv", zone = "Europe/Vienna", findings = [], given = {} } = options;
   const measurements = options.measurements ?? sampleMeasurements(options);
   const recording: Recording = {
     kind: options.kind ?? "logged-series",
@@ -102,11 +104,12 @@ export async function sampleReport(options: SampleOptions = {}): Promise<Report>
     intervalLabel: { value: "start", origin: "assumed" },
     ruleSet: { value: rules, origin: "given" },
   };
+  const exclusions = excludedSpans(given.exclusions ?? [], recording);
   const ruleSet = await loadRuleSet(rules, readBundledRule);
   const tool = { name: "mainswitness", version: "0.0.0" };
   return {
     measurements,
-    assessment: judge({ tool, ruleSet, recording, measurements, findings, setup, given: {}, exclusions: [] }),
+    assessment: judge({ tool, ruleSet, recording, measurements, findings, setup, given, exclusions }),
   };
 }
 
