@@ -88,7 +88,8 @@ export class Collection {
           : isText(entry)
             ? isoInstant(await textOf(body, await vectorAt(body, entry)))
             : undefined;
-      if (instant === undefined || Number.isNaN(instant)) throw this.#unfit(entry, type.name);
+      if (Number.isNaN(instant)) throw this.#unfit(entry, "a time beyond all calendars");
+      if (instant === undefined) throw this.#unfit(entry, type.name);
       return instant;
     });
   }

@@ -2,14 +2,13 @@ const HEX = Array.from({ length: 256 }, (_, byte) => byte.toString(16).padStart(
 
 /** Places on disk of the 16 bytes as the text has them: the first three fields are little endian. */
 const TEXT_ORDER = [3, 2, 1, 0, 5, 4, 7, 6, 8, 9, 10, 11, 12, 13, 14, 15];
-const DASH_BEFORE = new Set([4, 6, 8, 10]);
 
 /** The identifier in 16 bytes from `at` as canonical text in lower case. */
 export function guidText(bytes: Uint8Array, at: number): string {
   let text = "";
-  for (const [place, byte] of TEXT_ORDER.entries()) {
-    if (DASH_BEFORE.has(place)) text += "-";
-    text += HEX[bytes[at + byte] as number];
+  for (let place = 0; place < 16; place++) {
+    if (place === 4 || place === 6 || place === 8 || place === 10) text += "-";
+    text += HEX[bytes[at + (TEXT_ORDER[place] as number)] as number];
   }
   return text;
 }

@@ -59,7 +59,7 @@ export function viewOf(bytes: Uint8Array): DataView {
 export async function itemsOf(body: Body, vector: Vector, from: number, to: number): Promise<Float64Array> {
   const { type, place } = vector;
   if (type.read === undefined) {
-    throw new Damage(body.byteOf(place), say`a series holds ${type.name}, which are no real numbers`);
+    throw new Damage(body.byteOf(place), say`${type.name} stands where numbers are expected, and is left out`);
   }
   const values = new Float64Array(to - from);
   for (let first = from; first < to; first += CHUNK) {
@@ -73,7 +73,7 @@ export async function itemsOf(body: Body, vector: Vector, from: number, to: numb
 /** Items that are read at once: their bytes stand beside the doubles in memory. */
 const CHUNK = 64 * 1024;
 
-/** Text of CHAR1 as Latin-1, of CHAR2 as UTF-16, up to the first NUL. */
+/** Text of CHAR1 as Latin-1 (in its Windows form, so that every byte is a character), of CHAR2 as UTF-16, up to the first NUL. */
 export async function textOf(body: Body, { type, place, count }: Vector): Promise<string> {
   const bytes = await body.bytes(place, Math.min(count, MAX_TEXT) * type.bytes);
   const text = new TextDecoder(type.bytes === 1 ? "latin1" : "utf-16le").decode(bytes);
