@@ -1,7 +1,7 @@
 import { allowedOutside } from "../decimal.js";
 import type { Quantity } from "../recording/quantity.js";
 import { SECOND, WEEK } from "../recording/time.js";
-import type { Assessment, Week } from "../rules/assessment.js";
+import type { Assessment, Verdict, Week } from "../rules/assessment.js";
 import { capital, Numeral, type Sentence, say, strung, type Text } from "../sentence.js";
 import { measured } from "./numbers.js";
 import { byRequirement, decidingRow, decidingWeek, finestSummary } from "./rows.js";
@@ -74,6 +74,11 @@ function because({ notAssessed, ruleSet }: Assessment): Text | undefined {
   const chosen =
     of(({ binding, quantity }) => binding && quantity === "voltage") ?? of(({ binding }) => binding) ?? notAssessed[0];
   return chosen?.reason.sentence;
+}
+
+/** Why a row that has values is not assessed: exclusions leave too little of the week. */
+function leftOut({ requirements }: Week): Text | undefined {
+  return requirements.find(({ binding, verdict }) => binding && verdict === "not-assessed")?.reason?.sentence;
 }
 
 /** Less than a week was recorded, and that alone keeps it from being judged. */
@@ -154,7 +159,7 @@ function sentenceOf(assessment: Assessment, set: LimitSet, week: Week): Sentence
     case "for-information":
       return say`The values recorded ${when} give information on ${set.aside} but hold nothing that decides conformance.`;
     case "not-assessed":
-      return closed(say`The supply ${when} could not be judged by ${set.name}`, because(assessment));
+      return closed(say`The supply ${when} could not be judged by ${set.name}`, leftOut(week) ?? because(assessment));
   }
 }
 
@@ -212,11 +217,14 @@ function names(parts: readonly Part[]): Sentence {
   );
 }
 
+const NOT_JUDGED: readonly Verdict[] = ["for-information", "not-assessed"];
+
 /** What of the binding requirements was judged in a week and what was not, each in the order of the limit set. */
 function judgedParts(assessment: Assessment, week: Week): { readonly judged: Part[]; readonly missing: Part[] } {
   const binding = assessment.ruleSet.requirements.filter((requirement) => requirement.binding);
   const groups = byRequirement(assessment, week);
-  const isJudged = (id: string) => groups.some((group) => group.id === id && group.worst.verdict !== "for-information");
+  const isJudged = (id: string) =>
+    groups.some(({ id: own, worst }) => own === id && !NOT_JUDGED.includes(worst.verdict));
   const isOpen = (id: string) => assessment.notAssessed.some(({ requirement }) => requirement === id) || !isJudged(id);
   const judged = new Set(binding.filter(({ id }) => isJudged(id)).map(({ quantity }) => quantity));
   const missing = new Set(binding.filter(({ id }) => isOpen(id)).map(({ quantity }) => quantity));

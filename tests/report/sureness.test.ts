@@ -61,6 +61,23 @@ describe("an exclusion on which the verdict hangs", async () => {
     expect(page).toMatch(/conforms without exclusions: does not conform/);
   });
 
+  it("is the reason where it leaves too little of the week, and of single requirements", async () => {
+    const most = { ...STORM, from: "2026-03-02T16:00", to: "2026-03-08T20:00" };
+    const none = await withPeak({ exclusions: [most] });
+    expect(none.assessment.verdict).toBe("not-assessed");
+    expect(String(statement(none.assessment).sentence)).toMatch(
+      /could not be judged by EN 50160:2010, low voltage: 888 of 1008 intervals overlap an excluded span/,
+    );
+    // Ten minutes out of every block of two hours: nearly all of the flicker severity, little of the voltage.
+    const blocks = Array.from({ length: 84 }, (_, i) => Date.UTC(2026, 2, 1, 23 + 2 * i, 40));
+    const iso = (ms: number) => `${new Date(ms).toISOString().slice(0, 19)}Z`;
+    const scattered = blocks.map((at) => ({ ...STORM, from: iso(at), to: iso(at + 600_000) }));
+    const some = await withPeak({ exclusions: scattered });
+    expect(some.assessment.verdict).toBe("conforms");
+    expect(String(statement(some.assessment).sentence)).toContain("; not judged: ");
+    expect(String(statement(some.assessment).sentence)).toMatch(/not judged: .*flicker severity/);
+  });
+
   it("is said not to turn a verdict that stays", async () => {
     const calm = await sampleReport({ middayRise: 10, orders: 2, given: { exclusions: [STORM, STORM] } });
     const text = statement(calm.assessment).further.map(String).join(" ");
