@@ -2,6 +2,7 @@ import { type LoggedEvent, pairs } from "../recording/logged-event.js";
 import type { EventKind, VoltageEvent } from "../recording/measurements.js";
 import { PHASE_TO_PHASE, type Phase } from "../recording/quantity.js";
 import type { MeasurementSettings } from "../recording/setup.js";
+import { SECOND } from "../recording/time.js";
 import { USUAL_MEASUREMENT } from "../recording/usual-measurement.js";
 import type { MeasuringPoint } from "./waveform/chain.js";
 
@@ -16,9 +17,28 @@ export function soundEvents(
   point: MeasuringPoint,
   settings: MeasurementSettings = {},
 ): VoltageEvent[] {
-  return pairs(logged, found).flatMap(({ logged: event, found: same }) =>
+  const sound = pairs(logged, found).flatMap(({ logged: event, found: same }) =>
     same === undefined ? (asEvent(event, point, settings) ?? []) : [],
   );
+  return sound.sort((a, b) => a.start - b.start).reduce<VoltageEvent[]>(together, []);
+}
+
+/** Events of one kind on different phases that overlap are one (IEC 61000-4-30: from the first to begin to the last to end). */
+function together(before: VoltageEvent[], next: VoltageEvent): VoltageEvent[] {
+  const end = ({ start, durationS }: VoltageEvent) => start + durationS * SECOND;
+  const at = before.findIndex(
+    (one) => one.kind === next.kind && end(one) >= next.start && !one.phases.some((p) => next.phases.includes(p)),
+  );
+  const same = before[at];
+  if (same === undefined) return [...before, next];
+  const isWorse = (next.percent ?? 0) > (same.percent ?? 0) === (next.kind === "swell");
+  const joined = {
+    ...(isWorse ? next : same),
+    phases: [...same.phases, ...next.phases],
+    start: same.start,
+    durationS: (Math.max(end(same), end(next)) - same.start) / SECOND,
+  };
+  return before.with(at, joined);
 }
 
 function asEvent(event: LoggedEvent, point: MeasuringPoint, settings: MeasurementSettings): VoltageEvent | undefined {
@@ -30,8 +50,9 @@ function asEvent(event: LoggedEvent, point: MeasuringPoint, settings: Measuremen
   const extreme = magnitude.unit === "V" ? magnitude.value : (magnitude.value / 100) * reference;
   const byVoltage = kindOf(percent, settings);
   const kind = event.kind ?? byVoltage;
+  if (kind !== "dip" && kind !== "swell" && kind !== "interruption") return undefined;
   // A classification that its own voltage contradicts is not sure; a dip may reach down to nothing.
-  if (kind === undefined || (kind === "swell") !== (byVoltage === "swell") || byVoltage === undefined) return undefined;
+  if (byVoltage === undefined || (kind === "swell") !== (byVoltage === "swell")) return undefined;
   return { kind, origin: "logged", phases, unit: "V", start, durationS, extreme, reference, percent };
 }
 

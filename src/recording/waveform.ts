@@ -1,6 +1,12 @@
 import type { Phase } from "./quantity.js";
 import { type Instant, SECOND } from "./time.js";
 
+/**
+ * Samples per second that waveforms need to be measured: IEC 61000-4-30 measures by tens of cycles and up to order 50;
+ * below this rate hardly a harmonic is left.
+ */
+export const LOWEST_RATE = 2000;
+
 /** A sampled channel that measurement can use: a phase voltage or a current, in V or A at the primary side. */
 export interface WaveformChannel {
   /** As the file names it. */

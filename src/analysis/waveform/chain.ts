@@ -1,6 +1,6 @@
 import { UsageError } from "../../errors.js";
 import { HOUR, MINUTE } from "../../recording/time.js";
-import { instantOfSample, type WaveformSource } from "../../recording/waveform.js";
+import { instantOfSample, LOWEST_RATE, type WaveformSource } from "../../recording/waveform.js";
 import { SampleHistory } from "../../signal/sample-history.js";
 import { bandFor } from "./band.js";
 import { FlaggedSpans } from "./flagged-spans.js";
@@ -15,8 +15,6 @@ import {
   type PhenomenonResult,
 } from "./phenomenon.js";
 
-/** IEC 61000-4-30 measures by tens of cycles and up to order 50; below this rate hardly a harmonic is left. */
-const LOWEST_RATE = 2000;
 /** Samples kept beyond `HISTORY_S`: the longest window and the delay of the tracking. */
 const DELAY_S = 0.6;
 
