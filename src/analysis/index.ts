@@ -5,6 +5,7 @@ import type { MeasurementSettings } from "../recording/setup.js";
 import { areSnippets, sampledTime } from "../recording/snippets.js";
 import type { AskedSpan } from "../recording/supply-detail.js";
 import { DAY, type Duration, durationText, HOUR, MINUTE, SECOND } from "../recording/time.js";
+import { say } from "../sentence.js";
 import { aggregate, asIntervalSeries, type SourceSeries } from "./aggregation.js";
 import { derive } from "./derive.js";
 import { pltFromPst, pltOfBlocks } from "./flicker.js";
@@ -63,7 +64,9 @@ export async function measure(
 function snippetsRemark({ waveforms, start, end }: Recording): string {
   const seconds = Number((sampledTime(waveforms) / SECOND).toPrecision(3));
   const days = Number(((end - start) / DAY).toPrecision(3));
-  return `The waveforms of the log last ${seconds} s of ${days} d; events are taken from them, interval values only from what was logged.`;
+  return String(
+    say`The waveforms of the log last ${seconds} s of ${days} d; events are taken from them, interval values only from what was logged.`,
+  );
 }
 
 /** Logged series, and the sampled ones of what was not logged at that interval. */

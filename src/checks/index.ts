@@ -15,6 +15,7 @@ import { impossibleValues } from "./impossible-values.js";
 import { interruptedIntervals } from "./interrupted-intervals.js";
 import { intervalLength } from "./interval-length.js";
 import { leftOutVoltages } from "./left-out-voltages.js";
+import { loggedEvents } from "./logged-events.js";
 import { meanOutsideExtremes } from "./mean-outside-extremes.js";
 import { nominalFrequency } from "./nominal-frequency.js";
 import { openNeutral } from "./open-neutral.js";
@@ -44,6 +45,7 @@ export const CHECKS: readonly Check[] = [
   thdFromHarmonics,
   pltFromPst,
   firstFlicker,
+  loggedEvents,
   recordingLength,
   intervalLength,
   gaps,
