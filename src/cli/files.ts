@@ -83,7 +83,7 @@ async function withCompanions(paths: readonly string[]): Promise<string[]> {
   return [...all.values()];
 }
 
-const KNOWN_EXTENSIONS = /\.(csv|txt|tsv|cfg|dat|cff|yaml|yml)(\.gz)?$|\.gz$/i;
+const KNOWN_EXTENSIONS = /\.(csv|txt|tsv|cfg|dat|cff|pqd|pqdif|yaml|yml)(\.gz)?$|\.gz$/i;
 
 /** reports/<name of the log without the extension of its format> */
 export function defaultReportFolder(log: string): string {

@@ -6,10 +6,11 @@ import { comtrade } from "./comtrade/index.js";
 import { csvFormat } from "./csv/csv.js";
 import { foreignFile } from "./foreign-file.js";
 import type { LogFormat } from "./log-format.js";
+import { pqdif } from "./pqdif/index.js";
 import { waveformCsv } from "./waveform-csv/index.js";
 
 /** Every format a log can have; the first that recognises a file reads it. */
-export const formats: readonly LogFormat[] = [comtrade, waveformCsv, csvFormat];
+export const formats: readonly LogFormat[] = [comtrade, pqdif, waveformCsv, csvFormat];
 
 /** Names under which files that belong to a named one may lie beside it, by any format. */
 export function companionsOf(name: string): readonly string[] {
