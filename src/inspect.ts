@@ -3,8 +3,9 @@ import { measuringPoint } from "./assess.js";
 import { runChecks } from "./checks/index.js";
 import { UsageError } from "./errors.js";
 import type { Finding } from "./recording/finding.js";
+import type { LoggedEvent } from "./recording/logged-event.js";
 import { isValid } from "./recording/measurements.js";
-import type { ColumnReading, Recording, TimeBase } from "./recording/recording.js";
+import type { ColumnReading, ObservationReading, Recording, TimeBase } from "./recording/recording.js";
 import { resolveSetup } from "./recording/resolve-setup.js";
 import type { GivenSetup, Setup } from "./recording/setup.js";
 import { isoUtc, SECOND, WEEK } from "./recording/time.js";
@@ -22,7 +23,11 @@ export interface Inspection {
   /** Length in weeks of 7 × 24 h. */
   readonly weeks: number;
   readonly timeBase: TimeBase;
+  /** The parts that the log consists of, where it says so. */
+  readonly observations?: readonly ObservationReading[];
   readonly columns: readonly ColumnReading[];
+  /** What the recorder itself listed as events. */
+  readonly loggedEvents?: readonly LoggedEvent[];
   readonly series: readonly SeriesSummary[];
   readonly remarks: readonly string[];
   readonly ruleSet: { readonly id: string; readonly title: string };
@@ -77,7 +82,9 @@ export async function inspect(
     end: isoUtc(recording.end),
     weeks: (recording.end - recording.start) / WEEK,
     timeBase: recording.ledger.timeBase,
+    ...(recording.ledger.observations !== undefined && { observations: recording.ledger.observations }),
     columns: recording.ledger.columns,
+    ...(recording.events !== undefined && { loggedEvents: recording.events }),
     series: measurements.series.map((s) => {
       const valid = s.values.filter((_, i) => isValid(s, i));
       return {

@@ -1,6 +1,7 @@
 import type { Inspection, SeriesSummary } from "../inspect.js";
-import type { ColumnReading } from "../recording/recording.js";
 import { printable } from "../report/terminal.js";
+import { say } from "../sentence.js";
+import { columnLines, eventLines, observationLines } from "./inspection-lists.js";
 
 /** The inspection for a terminal. */
 export function inspectionText(i: Inspection): string {
@@ -9,8 +10,13 @@ export function inspectionText(i: Inspection): string {
   const sections: [string, readonly string[]][] = [
     ["Files", i.files.map((f) => `${f.name}  ${f.format}  ${f.bytes} bytes`)],
     ["Time", timeLines(i)],
-    [`Columns understood (${used.length})`, used.map(columnLine)],
-    [`Columns not used (${unused.length})`, unused.map(columnLine)],
+    [String(say`Observations (${i.observations?.length ?? 0})`), observationLines(i.observations ?? []).map(String)],
+    [`Columns understood (${used.length})`, columnLines(used)],
+    [`Columns not used (${unused.length})`, columnLines(unused)],
+    [
+      String(say`Events that the recorder listed (${i.loggedEvents?.length ?? 0})`),
+      eventLines(i.loggedEvents ?? []).map(String),
+    ],
     ["Measured series", seriesLines(i.series)],
     ["Remarks", i.remarks],
     ["Setup", i.setup === undefined ? [] : Object.entries(i.setup).map(([key, s]) => setupLine(key, s))],
@@ -33,15 +39,6 @@ function timeLines({ start, end, weeks, timeBase: t }: Inspection): string[] {
     `zone: ${t.zone} (${t.zoneOrigin})`,
     `a stamp marks the ${t.intervalLabel} of its interval (${t.labelOrigin})`,
   ];
-}
-
-function columnLine(c: ColumnReading): string {
-  const m = c.meaning;
-  const taken =
-    m === undefined
-      ? (c.use ?? "not used")
-      : `${m.quantity}${m.phase === "system" ? "" : ` ${m.phase}`}${m.order === undefined ? "" : ` order ${m.order}`}, ${m.statistic}, ${m.writtenUnit}`;
-  return `${c.file} column ${c.position} "${c.header}" → ${taken} (${c.reason})`;
 }
 
 /** One line per quantity, phase, interval and origin; harmonic orders are put together. */

@@ -34,18 +34,35 @@ function hintLines(given: object): string[] {
   return offered.flatMap(([, hint]) => hint.split("\n").map((line) => `# ${line}`));
 }
 
-/** A header that stands more than once in a file is named by its position, which only one file's setup can do. */
+/** Columns, then channels of samples; a header that stands more than once in a file is named by its position. */
 function columnLines({ columns, files, sampled }: Inspection): string[] {
-  const word = sampled ? "channel" : "column";
-  const fields = sampled ? channelFields : columnFields;
-  const used = columns.filter((c) => c.use !== "time");
+  const isChannel = (c: ColumnReading) => sampled || c.sampled === true;
+  const channels = columns.filter(isChannel);
+  return [
+    ...linesOf(
+      "column",
+      columns.filter((c) => !isChannel(c) && c.use !== "time"),
+      columns,
+      files.length,
+      columnFields,
+    ),
+    ...linesOf("channel", channels, channels, files.length, channelFields),
+  ];
+}
+
+function linesOf(
+  word: "column" | "channel",
+  used: readonly ColumnReading[],
+  columns: readonly ColumnReading[],
+  files: number,
+  fields: (column: ColumnReading) => Record<string, unknown>,
+): string[] {
   const written = new Set<string>();
   const lines = used.flatMap((c) => {
     const twice = columns.filter((o) => o.file === c.file && o.header === c.header).length > 1;
     const name = twice ? c.position : c.header;
     const line = `- { ${[`${word}: ${JSON.stringify(name)}`, ...Object.entries(fields(c)).map(pair)].join(", ")} }`;
-    if (twice && files.length > 1)
-      return `  # ${c.file}, column ${c.position}: ${line.slice(2)} (its header stands twice)`;
+    if (twice && files > 1) return `  # ${c.file}, column ${c.position}: ${line.slice(2)} (its header stands twice)`;
     if (written.has(String(name))) return [];
     written.add(String(name));
     return `  ${line}`;

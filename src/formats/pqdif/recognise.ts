@@ -15,6 +15,7 @@ import { givenUnit } from "../csv/recognise-columns-setup.js";
 import type { Field } from "./fields.js";
 import type { LogReader } from "./log-reader.js";
 import { type Guess, meaningOf, placeOf } from "./meaning.js";
+import { characteristicName, phaseName, quantityMeasuredName } from "./names.js";
 import { type Fundamental, harmonicScale, type Scale, scaleOf } from "./units.js";
 
 /** What a field was taken for; without `meaning` and `flag` it is not used. */
@@ -130,9 +131,18 @@ export function recognise(drafts: readonly Draft[], read: LogReader, setup: Give
       },
       unit: scale.unit,
       factor: scale.factor,
-      reason: say`by its identifiers; ${scale.why}`,
+      reason: say`${whatItSays(draft)}; ${scale.why}`,
     };
   });
+}
+
+/** What the file says of a field, in words, or that the setup says it. */
+function whatItSays({ field: { definition, series }, entry }: Draft): Text {
+  if (entry?.quantity !== undefined) return say`by the setup`;
+  const { quantityMeasured, phase } = definition;
+  const measured = quantityMeasured === undefined ? undefined : quantityMeasuredName(quantityMeasured);
+  const characteristic = series.characteristic === undefined ? undefined : characteristicName(series.characteristic);
+  return say`measured ${measured ?? "not said"}, characteristic ${characteristic ?? "not said"}, phase ${phaseName(phase) ?? String(phase)}`;
 }
 
 /** The unit as a setup would have to give it to say the same. */

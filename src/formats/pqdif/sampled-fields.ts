@@ -73,7 +73,7 @@ function useOf(field: Field, entry: ChannelSetup | undefined): SampledField {
     inverted: entry?.inverted ?? false,
     stated: entry?.quantity !== undefined || entry?.phase !== undefined,
     reason: wrong
-      ? say`samples by its identifiers; its unit says ${unitText(units)}, but what is measured is a ${quantity}, so it is taken as ${own}`
-      : say`samples by its identifiers`,
+      ? say`samples of a ${quantity}, phase ${phaseName(number) ?? String(number)}; its unit says ${unitText(units)}, but what is measured is a ${quantity}, so it is taken as ${own}`
+      : say`samples of a ${quantity}, phase ${phaseName(number) ?? String(number)}`,
   };
 }

@@ -148,7 +148,7 @@ describe("sources", () => {
     ]);
     expect(waveforms[0]?.channels.map((c) => c.phase)).toEqual(["L1"]);
     expect(reasons).toEqual([
-      "samples by its identifiers; its unit says A, but what is measured is a voltage, so it is taken as V",
+      "samples of a voltage, phase A to neutral; its unit says A, but what is measured is a voltage, so it is taken as V",
       "all its samples are 0: its input was not connected",
     ]);
   });

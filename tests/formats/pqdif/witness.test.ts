@@ -85,7 +85,7 @@ describe("a week of intervals in CSV and in PQDIF", () => {
 const SCENARIO = `title: Test bench (invented)
 start: 2027-03-04T11:59:50
 zone: Europe/Vienna
-durationS: 1230
+durationS: 640
 samplesPerSecond: 3200
 nominalFrequency: 50
 connection: star
