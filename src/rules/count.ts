@@ -50,6 +50,7 @@ export function runningCounts(
     flaggedValid: column(),
     flaggedOutside: column(),
   };
+  const size = Math.max(Math.abs(limit.min ?? 0), Math.abs(limit.max ?? 0));
   const guard = uncertainty && { narrowed: column(), widened: column(), near: column() };
   const add = (to: Uint32Array, i: number, one: number) => {
     to[i + 1] = (to[i] as number) + one;
@@ -69,9 +70,11 @@ export function runningCounts(
     if (guard === undefined || uncertainty === undefined) continue;
     const decides = valid === 1 && (flag === 0 || requirement.flagged !== "exclude");
     const margin = decides ? uncertainty(value) : 0;
-    add(guard.narrowed, i, decides && isOutside(value, moved(limit, margin)) ? 1 : 0);
-    add(guard.widened, i, decides && isOutside(value, moved(limit, -margin)) ? 1 : 0);
-    add(guard.near, i, decides && isNear(value, limit, margin) ? 1 : 0);
+    const slack = SLACK * size;
+    const past = decides ? beyond(value, limit) : Number.NEGATIVE_INFINITY;
+    add(guard.narrowed, i, past > slack - margin ? 1 : 0);
+    add(guard.widened, i, past > slack + margin ? 1 : 0);
+    add(guard.near, i, decides && nearest(value, limit) <= margin + slack ? 1 : 0);
   }
   return { starts: series.starts, excluded, ...columns, ...(guard !== undefined && { guard }) };
 }
@@ -80,19 +83,23 @@ export function isOutside(value: number, { min, max }: Test["limit"]): boolean {
   return (min !== undefined && value < min) || (max !== undefined && value > max);
 }
 
-/** A limit moved by an uncertainty counts as met by a value that reaches it to nine digits: roots of sums of squares are not exact decimals. */
+/** A value counts as on a moved limit that it reaches to nine digits: roots of sums of squares are not exact decimals. */
 const SLACK = 1e-9;
 
-/** The limits moved inwards by `margin`; outwards where it is negative. */
-function moved({ min, max }: Test["limit"], margin: number): Test["limit"] {
-  return {
-    ...(min !== undefined && { min: min + margin - SLACK * Math.abs(min) }),
-    ...(max !== undefined && { max: max - margin + SLACK * Math.abs(max) }),
-  };
+/** How far a value lies beyond the limit it is nearest to or furthest past; negative inside. */
+export function beyond(
+  value: number,
+  { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY }: Test["limit"],
+): number {
+  return Math.max(min - value, value - max);
 }
 
-function isNear(value: number, { min, max }: Test["limit"], margin: number): boolean {
-  return [min, max].some((limit) => limit !== undefined && Math.abs(value - limit) <= margin + SLACK * Math.abs(limit));
+/** Distance to the nearer limit, on either side of it. */
+function nearest(
+  value: number,
+  { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY }: Test["limit"],
+): number {
+  return Math.min(Math.abs(value - min), Math.abs(value - max));
 }
 
 /** Index of the first start at or after `t`. */

@@ -5,7 +5,7 @@ import { isValid } from "../recording/measurements.js";
 import { QUANTITIES } from "../recording/quantity.js";
 import { DAY, type Instant, isoUtc, SECOND, WEEK } from "../recording/time.js";
 import type { Row } from "./assessment.js";
-import type { WindowCounts } from "./count.js";
+import { beyond, type WindowCounts } from "./count.js";
 import { judgeCounts } from "./decision.js";
 import { samplingOf } from "./sampling.js";
 import { type CountableTest, type CountedTest, decisive, judgeWindow } from "./test-window.js";
@@ -112,28 +112,30 @@ function sureness(
 export function decisiveValues(
   { series, requirement, counts }: CountableTest,
   { from, to }: Pick<WindowCounts, "from" | "to">,
-): { indices: number[]; sorted: Float64Array } {
-  const indices: number[] = [];
+): { indices: Uint32Array; sorted: Float64Array } {
+  const indices = new Uint32Array(Math.max(0, to - from));
+  const sorted = new Float64Array(indices.length);
+  const { excluded } = counts;
+  let n = 0;
   for (let i = from; i < to; i++) {
     const start = series.starts[i] as number;
-    if (!isValid(series, i) || overlaps(counts.excluded, start, start + series.interval)) continue;
-    if (requirement.flagged === "include" || series.flagged[i] === 0) indices.push(i);
+    if (!isValid(series, i) || (requirement.flagged === "exclude" && series.flagged[i] === 1)) continue;
+    if (excluded.length > 0 && overlaps(excluded, start, start + series.interval)) continue;
+    indices[n] = i;
+    sorted[n] = series.values[i] as number;
+    n++;
   }
-  return { indices, sorted: Float64Array.from(indices, (i) => series.values[i] as number).sort() };
+  return { indices: indices.subarray(0, n), sorted: sorted.subarray(0, n).sort() };
 }
 
 /** The value furthest beyond a limit, or nearest to one where none lies outside; the first of equals. */
-function worstOf({ series, limit }: Test, indices: readonly number[]): Row["worst"] {
+function worstOf({ series, limit }: Test, indices: Uint32Array): Row["worst"] {
   let worst: number | undefined;
   let excess = Number.NEGATIVE_INFINITY;
   for (const i of indices) {
-    const value = series.values[i] as number;
-    const beyond = Math.max(
-      (limit.min ?? Number.NEGATIVE_INFINITY) - value,
-      value - (limit.max ?? Number.POSITIVE_INFINITY),
-    );
-    if (beyond > excess) {
-      excess = beyond;
+    const past = beyond(series.values[i] as number, limit);
+    if (past > excess) {
+      excess = past;
       worst = i;
     }
   }

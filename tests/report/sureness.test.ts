@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
 import type { GivenSetup } from "../../src/recording/setup.js";
+import { HOUR } from "../../src/recording/time.js";
 import { htmlReport } from "../../src/report/html/index.js";
 import { ENGLISH } from "../../src/report/languages/language.js";
 import { terminalText } from "../../src/report/terminal.js";
 import { statement } from "../../src/report/wording-statement.js";
-import { CONTEXT, type Report, sampleReport } from "./support.js";
+import { CONTEXT, type Report, START, sampleReport } from "./support.js";
 
 /** A calm week in which L2 is 260 V in the ten minutes from Monday 16:40 local time on. */
 async function withPeak(given: GivenSetup): Promise<Report> {
@@ -76,6 +77,20 @@ describe("an exclusion on which the verdict hangs", async () => {
     expect(some.assessment.verdict).toBe("conforms");
     expect(String(statement(some.assessment).sentence)).toContain("; not judged: ");
     expect(String(statement(some.assessment).sentence)).toMatch(/not judged: .*flicker severity/);
+  });
+
+  it("marks an event that lies in it, and no other", async () => {
+    const dip = (hour: number) => ({
+      kind: "dip" as const,
+      origin: "computed" as const,
+      phases: ["L1" as const],
+      unit: "V" as const,
+      start: START + hour * HOUR,
+      durationS: 0.2,
+      extreme: 150,
+    });
+    const report = await sampleReport({ orders: 2, given: { exclusions: [STORM] }, events: [dip(17), dip(18)] });
+    expect((await textOf(report)).match(/in an excluded span/g)).toHaveLength(1);
   });
 
   it("is said not to turn a verdict that stays", async () => {

@@ -59,6 +59,15 @@ describe("an exclusion", () => {
     expect(assessmentSchema.parse(json)).toEqual(json);
   });
 
+  it("leaves its values out of the worst value, the value at the required share and the sampling interval", () => {
+    const a = judgeSeries([voltage(week((i) => (i < 60 ? 260 : 230)))], only95, excluding([at(0), at(60)]));
+    expect(a.weeks[0]?.requirements[0]).toMatchObject({
+      worst: { value: 230 },
+      percentile: { low: 230, high: 230 },
+      sampling: { high: { from: 230, to: 230 }, shareOutside: { from: 0 } },
+    });
+  });
+
   it("takes every interval that it touches, and no other", () => {
     const one = judgeSeries([stormy], only95, excluding([at(3) + MINUTE, at(3) + 2 * MINUTE]));
     expect(one.weeks[0]?.requirements[0]?.excluded).toBe(1);
