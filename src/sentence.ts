@@ -53,6 +53,11 @@ export function say(parts: TemplateStringsArray, ...values: readonly (Text | num
   );
 }
 
+/** A text out of a file of this program, such as the title of a limit: it stands in the catalogs as it is. */
+export function stated(text: Text): Text {
+  return typeof text === "string" ? new Sentence(text, []) : text;
+}
+
 /** The texts one after the other; `between` is the same in every language ("; ", " "). */
 export function strung(texts: readonly Text[], between = ""): Sentence {
   return new Sentence(texts.map((_, i) => `{${i + 1}}`).join(between), texts);

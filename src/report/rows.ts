@@ -1,7 +1,6 @@
 import type { Quantity } from "../recording/quantity.js";
 import type { Assessment, Row, Verdict, Week } from "../rules/assessment.js";
-import type { Text } from "../sentence.js";
-import { stated } from "./wording.js";
+import { stated, type Text } from "../sentence.js";
 
 /** Choosing and ordering what the result already holds; nothing is judged here. */
 

@@ -2,7 +2,7 @@ import { allowedOutside } from "../decimal.js";
 import type { Quantity } from "../recording/quantity.js";
 import { SECOND, WEEK } from "../recording/time.js";
 import type { Assessment, Verdict, Week } from "../rules/assessment.js";
-import { capital, Numeral, type Sentence, say, strung, type Text } from "../sentence.js";
+import { capital, Numeral, type Sentence, say, stated, strung, type Text } from "../sentence.js";
 import { measured } from "./numbers.js";
 import { byRequirement, decidingRow, decidingWeek, finestSummary } from "./rows.js";
 import {
@@ -14,7 +14,6 @@ import {
   quantityName,
   recordedLength,
   rowSentence,
-  stated,
   valuesText,
   withUnit,
 } from "./wording.js";

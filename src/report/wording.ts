@@ -1,7 +1,7 @@
 import { type Phase, QUANTITIES, type Quantity } from "../recording/quantity.js";
 import { DAY, type Duration, durationText, HOUR, MINUTE, SECOND } from "../recording/time.js";
 import type { Assessment, Row, Verdict, Week } from "../rules/assessment.js";
-import { Numeral, Sentence, say, strung, type Text } from "../sentence.js";
+import { Numeral, type Sentence, say, strung, type Text } from "../sentence.js";
 import { instantOf, type LocalClock, localClock, localTime } from "./local-time.js";
 import { allowedPercent, decimalsOf, exact, formatAgainstLimits, foundPercent, percentOfShare } from "./numbers.js";
 
@@ -17,11 +17,6 @@ const VERDICT_WORDS: Readonly<Record<Verdict, Sentence>> = {
 
 export function verdictWord(verdict: Verdict): Sentence {
   return VERDICT_WORDS[verdict];
-}
-
-/** A text out of a limit set's file, such as the title of a requirement: its English stands in the catalogs as it is. */
-export function stated(text: string): Sentence {
-  return new Sentence(text, []);
 }
 
 /** "253.0 V", "6 %", "1", "207.0 to 253.0 V": formatted numbers with their unit. */

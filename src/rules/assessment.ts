@@ -187,7 +187,7 @@ export const assessmentSchema = z.strictObject({
         binding: z.boolean(),
         source: z.string(),
         confirmed: z.boolean(),
-        note: z.string().optional(),
+        note: text.optional(),
         /** The cells that events are counted in: rows in % of the reference, columns in s (see rules/). */
         table: z
           .strictObject({
@@ -205,7 +205,7 @@ export const assessmentSchema = z.strictObject({
               max: z.number(),
               confirmed: z.boolean(),
               source: z.string(),
-              note: z.string().optional(),
+              note: text.optional(),
             }),
           )
           .optional(),

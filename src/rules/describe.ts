@@ -74,7 +74,7 @@ function describeRequirement(requirement: Requirement, ruleSet: RuleSet): string
     ...("share" in criterion ? [labelled("holds for", shareInWords(requirement, criterion.share))] : []),
     labelled("clause", clause),
     labelled("source", source),
-    ...(note === undefined ? [] : [labelled("note", note)]),
+    ...(note === undefined ? [] : [labelled("note", String(note))]),
     ...orderRemarks(criterion).map((remark) => labelled("note", remark)),
     labelled("id", id),
   ];

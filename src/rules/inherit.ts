@@ -1,5 +1,6 @@
 import { checkAgainst } from "../checked-yaml.js";
 import type { UsageError } from "../errors.js";
+import { stated, strung } from "../sentence.js";
 import type { BaseContent, OverlayContent, RuleFile } from "./parse-rule-file.js";
 import { type Requirement, type RuleSet, requirementSchema } from "./rule-set.js";
 
@@ -125,7 +126,7 @@ function isSourced(entry: Record<string, unknown>): boolean {
 
 function unconfirm(requirement: Requirement, mark: NonNullable<OverlayContent["unconfirmed"]>): Requirement {
   const source = mark.source ?? requirement.source;
-  const note = [requirement.note, mark.note].filter((part) => part !== undefined).join(" ");
+  const note = strung([requirement.note, mark.note].filter((part) => part !== undefined).map(stated), " ");
   const { criterion } = requirement;
   if (criterion.kind !== "share-within-by-order") return { ...requirement, source, note, confirmed: false };
   const orders = Object.entries(criterion.orders).map(([order, { source, confirmed, ...limit }]) => {

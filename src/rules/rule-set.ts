@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { QUANTITIES } from "../recording/quantity.js";
+import { Sentence } from "../sentence.js";
 
 /**
  * The schema of a limit set in rules/*.yaml: a standard, edition and voltage level, each value once.
@@ -139,7 +140,8 @@ export const requirementSchema = z
     flagged: z.enum(["include", "exclude"]),
     /** false: reported for information, never part of the verdict. */
     binding: z.boolean(),
-    note: z.string().optional(),
+    /** Two notes make a sentence once a set that inherits adds its own. */
+    note: z.union([z.string(), z.instanceof(Sentence)]).optional(),
     source: z.string(),
     /** true: the number was read in a public document; false: from memory or conflicting, and every output says so. */
     confirmed: z.boolean(),

@@ -86,6 +86,7 @@ describe("assess", () => {
     [["--connection", "single"], 2, /judges L1 only.*L2, L3/],
     [["--rules", "nonsense"], 2, /no limit set "nonsense".*en50160-2010-lv/],
     [["--format", "html,scroll"], 2, /--format scroll is not known.*html/],
+    [["--language", "tlh"], 2, /--language tlh is not known; it can be en \(English\)/],
     [["--zone", "Mars/Olympus"], 2, /not a known time zone/],
     [["--from", "2026-03-05", "--to", "2026-03-04"], 2, /does not lie before/],
     [["--from", "2027-01-01"], 2, /Nothing of the log lies in the span/],

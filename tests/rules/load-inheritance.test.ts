@@ -137,14 +137,16 @@ describe("inheritance of limit sets", () => {
     const { byId } = await loadOverlay(
       `unconfirmed: { note: other edition }\nchange:\n  supply-voltage:\n    criterion: { max: 107 }\n${SOURCED}`,
     );
-    expect(byId("harmonic-voltage")).toMatchObject({ confirmed: false, source: "document one", note: "other edition" });
+    expect(byId("harmonic-voltage")).toMatchObject({ confirmed: false, source: "document one" });
+    expect(String(byId("harmonic-voltage").note)).toBe("other edition");
     expect(byId("harmonic-voltage").criterion).toHaveProperty("orders.5", {
       max: 6,
       source: "document two",
       confirmed: false,
       note: "of order 5",
     });
-    expect(byId("supply-voltage")).toMatchObject({ confirmed: true, note: "a remark other edition" });
+    expect(byId("supply-voltage")).toMatchObject({ confirmed: true });
+    expect(String(byId("supply-voltage").note)).toBe("a remark other edition");
   });
 
   it("replaces all sources where the unconfirmed values come from somewhere else", async () => {
@@ -164,7 +166,8 @@ describe("inheritance of limit sets", () => {
     expect(joined.files.map((f) => f.id)).toEqual(["joined", "second", "island", "base"]);
     expect(joined).toMatchObject({ edition: "2022", network: "not-interconnected" });
     expect(joined.requirements.map((r) => r.id)).toEqual(["harmonic-voltage"]);
-    expect(joined.requirements[0]).toMatchObject({ confirmed: false, note: "other edition" });
+    expect(joined.requirements[0]).toMatchObject({ confirmed: false });
+    expect(String(joined.requirements[0]?.note)).toBe("other edition");
     expect(joined.requirements[0]?.criterion).toHaveProperty("orders.3.max", 4);
     expect(joined.requirements[0]?.criterion).toHaveProperty("orders.3.confirmed", false);
   });

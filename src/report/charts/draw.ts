@@ -60,7 +60,7 @@ export async function drawChart(chart: Chart, language: Language, spec: Spec): P
   const view = new vega.View(vega.parse(withData(spec, translated(chart.data, language))), { renderer: "none" });
   const svg = await view.toSVG();
   view.finalize();
-  return unique(shortPaths(svg), chart.id);
+  return unique(shortPaths(withoutRoles(svg)), chart.id);
 }
 
 export function withData(spec: Spec, columnSets: Translated<Chart["data"]>): Spec {
@@ -69,6 +69,11 @@ export function withData(spec: Spec, columnSets: Translated<Chart["data"]>): Spe
     return columns === undefined ? set : { ...set, values: rowsOf(columns) };
   });
   return { ...spec, data } as Spec;
+}
+
+/** Titles come with English labels for assistive technology, which say no more than their own text. */
+function withoutRoles(svg: string): string {
+  return svg.replace(/ role="graphics-symbol" aria-roledescription="(?:sub)?title" aria-label="[^"]*"/g, "");
 }
 
 /** A tenth of a pixel is finer than any screen or printer shows. */

@@ -1,8 +1,8 @@
 import type { Assessment } from "../../rules/assessment.js";
-import { say, strung, type Text } from "../../sentence.js";
+import { say, stated, strung, type Text } from "../../sentence.js";
 import { columnRuns } from "../columns.js";
 import { exact } from "../numbers.js";
-import { limitText, shareText, stated, withUnit } from "../wording.js";
+import { limitText, shareText, withUnit } from "../wording.js";
 import { columnRunText, columnsSummary, setupName, setupValue } from "../wording-log.js";
 import {
   BINDING_NOTE,
