@@ -2,6 +2,7 @@ import type { Finding } from "../recording/finding.js";
 import type { Quantity } from "../recording/quantity.js";
 import type { LoggedSeries } from "../recording/recording.js";
 import { isoUtc } from "../recording/time.js";
+import { say } from "../sentence.js";
 import type { Check } from "./check.js";
 import { nameOf, percent, withUnit } from "./common/wording.js";
 
@@ -51,13 +52,13 @@ function clipped(series: LoggedSeries): Finding[] {
   const at = isoUtc(axis.starts[highest.first] as number);
   const cause =
     quantity === "current"
-      ? "the range of the current sensor ended there, unless an inverter or a load limits its current at just that value; true values may be higher, so repeat with a larger range"
-      : "the measuring range ended there, unless a regulator holds the voltage at just that value; true values may be higher, so check the range of the input";
+      ? say`the range of the current sensor ended there, unless an inverter or a load limits its current at just that value; true values may be higher, so repeat with a larger range`
+      : say`the measuring range ended there, unless a regulator holds the voltage at just that value; true values may be higher, so check the range of the input`;
   return [
     {
       id: "clipped-maximum",
       severity: "note",
-      sentence: `The highest value of ${nameOf(quantity, phase)}, ${withUnit(quantity, highest.value)}, stands in ${highest.rows} of ${of} rows (${percent(highest.rows / of)}), first at ${at}, the next ${BELOW} lower values together in ${below}; ${cause}.`,
+      sentence: say`The highest value of ${nameOf(quantity, phase)}, ${withUnit(quantity, highest.value)}, stands in ${highest.rows} of ${of} rows (${percent(highest.rows / of)}), first at ${at}, the next ${BELOW} lower values together in ${below}; ${cause}.`,
       evidence: {
         quantity,
         phase,

@@ -1,6 +1,7 @@
 import type { Finding } from "../recording/finding.js";
 import type { Ledger, Recording, TimeAxis } from "../recording/recording.js";
 import { type Duration, HOUR, type Instant, isoUtc, MINUTE, SECOND } from "../recording/time.js";
+import { say, strung } from "../sentence.js";
 import type { Check, CheckInput } from "./check.js";
 import { counted, span } from "./common/wording.js";
 
@@ -35,7 +36,7 @@ function unplacedRows({ unplaced, timeBase }: Ledger): Finding[] {
     {
       id: "unplaced-rows",
       severity: "note",
-      sentence: `${counted(unplaced, "row")} could not be placed, as their stamps fall into the hour that the clocks of ${timeBase.zone} repeat or leave out; they are left out and count as missing; if the recorder's clock does not follow that zone give its own with --zone, a fixed offset such as +01:00 for a clock that stays on winter time.`,
+      sentence: say`${counted(unplaced, "row")} could not be placed, as their stamps fall into the hour that the clocks of ${timeBase.zone} repeat or leave out; they are left out and count as missing; if the recorder's clock does not follow that zone give its own with --zone, a fixed offset such as +01:00 for a clock that stays on winter time.`,
       evidence: { rows: unplaced, zone: timeBase.zone },
       quantities: [],
       phases: [],
@@ -47,8 +48,8 @@ function atChange(change: Ledger["clockChanges"][number], { recording }: CheckIn
   const { zone } = recording.ledger.timeBase;
   const length = Math.abs(change.by);
   const evidence = { at: isoUtc(change.at), byS: change.by / SECOND, zone };
-  const what = `the clocks of ${zone} changed by ${change.by < 0 ? "−" : "+"}${span(length)} at ${evidence.at}`;
-  const advice = `if the recorder's clock does not follow ${zone}, give its own zone with --zone, a fixed offset such as +01:00 for a clock that stays on winter time`;
+  const what = say`the clocks of ${zone} changed by ${strung([change.by < 0 ? "−" : "+", span(length)])} at ${evidence.at}`;
+  const advice = say`if the recorder's clock does not follow ${zone}, give its own zone with --zone, a fixed offset such as +01:00 for a clock that stays on winter time`;
   const near = (t: Instant) => Math.abs(t - change.at) <= NEAR;
 
   const gap = gapsOfLength(recording, length).find(near);
@@ -57,7 +58,7 @@ function atChange(change: Ledger["clockChanges"][number], { recording }: CheckIn
       {
         id: "clock-change-gap",
         severity: "note",
-        sentence: `The log has a gap of ${span(length)} at ${isoUtc(gap)}, and ${what}; most likely the recorder's clock did not change and times on one side are off by as much, unless it was really without supply for just that time; ${advice}.`,
+        sentence: say`The log has a gap of ${span(length)} at ${isoUtc(gap)}, and ${what}; most likely the recorder's clock did not change and times on one side are off by as much, unless it was really without supply for just that time; ${advice}.`,
         evidence: { ...evidence, gapAt: isoUtc(gap) },
         quantities: [],
         phases: [],
@@ -70,7 +71,7 @@ function atChange(change: Ledger["clockChanges"][number], { recording }: CheckIn
       {
         id: "clock-change-overlap",
         severity: "note",
-        sentence: `From ${isoUtc(overlap)} the log holds ${span(length)} twice with different values, and ${what}; most likely the recorder's clock changed at another time or not at all, unless files of two recorders were mixed; ${advice}.`,
+        sentence: say`From ${isoUtc(overlap)} the log holds ${span(length)} twice with different values, and ${what}; most likely the recorder's clock changed at another time or not at all, unless files of two recorders were mixed; ${advice}.`,
         evidence: { ...evidence, overlapAt: isoUtc(overlap) },
         quantities: [],
         phases: [],
@@ -83,8 +84,8 @@ function atChange(change: Ledger["clockChanges"][number], { recording }: CheckIn
       id: seen ? "clock-change" : "clock-change-not-seen",
       severity: seen ? "none" : "note",
       sentence: seen
-        ? `In the recording ${what}, and the stamps follow; intervals are counted in UTC, so no hour is missing or counted twice.`
-        : `In the recording ${what}, but the stamps show nothing of it; the recorder's clock may not have changed, so that times on one side are off by as much, or nothing was logged just then; ${advice}.`,
+        ? say`In the recording ${what}, and the stamps follow; intervals are counted in UTC, so no hour is missing or counted twice.`
+        : say`In the recording ${what}, but the stamps show nothing of it; the recorder's clock may not have changed, so that times on one side are off by as much, or nothing was logged just then; ${advice}.`,
       evidence,
       quantities: [],
       phases: [],
@@ -100,7 +101,7 @@ function withoutZone({ recording }: CheckInput): Finding[] {
     found.push({
       id: "one-hour-gap",
       severity: "note",
-      sentence: `The log has a gap of one hour at ${isoUtc(gap)} and its zone was only assumed (${zone}); this may be the change to summer time, after which all times are off by an hour, or the recorder was without supply for an hour; give --zone.`,
+      sentence: say`The log has a gap of one hour at ${isoUtc(gap)} and its zone was only assumed (${zone}); this may be the change to summer time, after which all times are off by an hour, or the recorder was without supply for an hour; give --zone.`,
       evidence: { gapAt: isoUtc(gap), zone },
       quantities: [],
       phases: [],
@@ -111,7 +112,7 @@ function withoutZone({ recording }: CheckInput): Finding[] {
     found.push({
       id: "one-hour-overlap",
       severity: "note",
-      sentence: `From ${isoUtc(overlap)} the log holds one hour twice with different values, and its zone was only assumed (${zone}); this may be the change to winter time, or files of two recorders were mixed; give --zone so that the repeated hour can be placed.`,
+      sentence: say`From ${isoUtc(overlap)} the log holds one hour twice with different values, and its zone was only assumed (${zone}); this may be the change to winter time, or files of two recorders were mixed; give --zone so that the repeated hour can be placed.`,
       evidence: { overlapAt: isoUtc(overlap), zone },
       quantities: [],
       phases: [],

@@ -1,4 +1,5 @@
 import { isoUtc, SECOND } from "../recording/time.js";
+import { say } from "../sentence.js";
 import type { Check } from "./check.js";
 import { counted, figure } from "./common/wording.js";
 
@@ -18,7 +19,7 @@ export const clockSteps: Check = {
       {
         id: "clock-steps",
         severity: "note",
-        sentence: `The clock of the log steps ${counted(steps.length, "time")}, first at ${isoUtc(first.at)}, farthest by ${figure(largest.by / SECOND)} s at ${isoUtc(largest.at)}; a recorder that restarts or whose clock is set does that; the interval at a step is not of full length and all times on one side of it may be off by as much, so compare the clock with a reference before you rely on times.`,
+        sentence: say`The clock of the log steps ${counted(steps.length, "time")}, first at ${isoUtc(first.at)}, farthest by ${figure(largest.by / SECOND)} s at ${isoUtc(largest.at)}; a recorder that restarts or whose clock is set does that; the interval at a step is not of full length and all times on one side of it may be off by as much, so compare the clock with a reference before you rely on times.`,
         evidence: {
           steps: steps.length,
           first: isoUtc(first.at),

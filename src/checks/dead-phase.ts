@@ -1,10 +1,11 @@
 import type { Finding } from "../recording/finding.js";
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase } from "../recording/quantity.js";
 import { HOUR, isoUtc, SECOND } from "../recording/time.js";
+import { capital, say } from "../sentence.js";
 import type { Check, CheckInput } from "./check.js";
 import { alignedValues, loggedSeries } from "./common/series.js";
 import { declaredOn, VOLTAGE_QUANTITIES, voltageLevels } from "./common/voltage.js";
-import { capital, figure, LICENSED, nameOf, percent, span } from "./common/wording.js";
+import { figure, LICENSED, nameOf, percent, span } from "./common/wording.js";
 
 /** Below this share of the declared voltage a phase is dead: EN 50160 calls a supply below 5 % interrupted. */
 const DEAD = 0.05;
@@ -40,7 +41,7 @@ function dead(phase: Phase, median: number, declared: number): Finding {
     id: "dead-phase",
     severity: "blocks",
     sentence: capital(
-      `${nameOf("voltage", phase)} reads ${figure(median)} V in the median, ${percent(median / declared)} of ${figure(declared)} V, while another phase has voltage; its lead was not connected, a fuse in it is open or the phase was not in service, so nothing measured on it is judged; check the connection and record again, and ${LICENSED}.`,
+      say`${nameOf("voltage", phase)} reads ${figure(median)} V in the median, ${percent(median / declared)} of ${figure(declared)} V, while another phase has voltage; its lead was not connected, a fuse in it is open or the phase was not in service, so nothing measured on it is judged; check the connection and record again, and ${LICENSED}.`,
     ),
     evidence: { phase, median, declared, share: median / declared },
     quantities: [...VOLTAGE_QUANTITIES, "negative-sequence-unbalance", "zero-sequence-unbalance"],
@@ -70,14 +71,14 @@ function lost(phase: Phase, group: readonly Phase[], { recording, setup }: Check
   const time = rows * axis.interval;
   if (time < LOST) return [];
   const cause = (PHASE_TO_PHASE as readonly Phase[]).includes(phase)
-    ? "both its inputs carry the same phase, or a phase was out of supply"
-    : "this is a real outage of one phase, which counts, or a lead that came off, which should not";
+    ? say`both its inputs carry the same phase, or a phase was out of supply`
+    : say`this is a real outage of one phase, which counts, or a lead that came off, which should not`;
   return [
     {
       id: "lost-phase",
       severity: "note",
       sentence: capital(
-        `${nameOf("voltage", phase)} lies below ${figure(DEAD * declared)} V for ${span(time)} (${rows} of ${values.length} rows), first at ${isoUtc(first)}, while another phase has voltage; ${cause}; find out which, and ${LICENSED}.`,
+        say`${nameOf("voltage", phase)} lies below ${figure(DEAD * declared)} V for ${span(time)} (${rows} of ${values.length} rows), first at ${isoUtc(first)}, while another phase has voltage; ${cause}; find out which, and ${LICENSED}.`,
       ),
       evidence: {
         phase,

@@ -1,4 +1,5 @@
 import type { Finding } from "../recording/finding.js";
+import { say, type Text } from "../sentence.js";
 import type { Check } from "./check.js";
 import { judgedPhases, type Level, voltageLevels } from "./common/voltage.js";
 import { explain, otherNominal } from "./common/voltage-ratios.js";
@@ -38,7 +39,7 @@ export const declaredVoltage: Check = {
     const spread = Math.max(...alive.map((l) => (l.p95 - l.p05) / l.median));
     const clear = spread <= SMALL_SPREAD;
     const facts = { declared, median, ratio, spread };
-    const seen = `The median of the measured voltages is ${figure(median)} V, ${percent(ratio)} of the declared ${figure(declared)} V`;
+    const seen = say`The median of the measured voltages is ${figure(median)} V, ${percent(ratio)} of the declared ${figure(declared)} V`;
     const delta = setup.connection.value === "delta";
     const other = clear ? otherNominal(median, declared, delta) : undefined;
 
@@ -47,16 +48,16 @@ export const declaredVoltage: Check = {
       const reason = explain(median, setup, outOfService);
       if (reason !== undefined) return [blocking(seen, { ...facts, explanation: reason.id }, reason.sentence)];
       if (other !== undefined) {
-        const sentence = `that is the nominal voltage ${figure(other)} V, so give it with --declared if it is the one of this supply`;
+        const sentence = say`that is the nominal voltage ${figure(other)} V, so give it with --declared if it is the one of this supply`;
         return [blocking(seen, { ...facts, explanation: "other-nominal", nominal: other }, sentence)];
       }
-      const unknown = "give --declared, --connection or, for voltage transformers, voltageRatio in the setup";
+      const unknown = say`give --declared, --connection or, for voltage transformers, voltageRatio in the setup`;
       if (outOfService)
-        return [blocking(seen, { ...facts, explanation: "none" }, `no supply in service is there; ${unknown}`)];
+        return [blocking(seen, { ...facts, explanation: "none" }, say`no supply in service is there; ${unknown}`)];
       return [
         note(
           "declared-voltage",
-          `${seen}; half of all values lie beyond what a supply should ever reach, so either the supply is very bad or the declared voltage is not that of this point; check it, and ${unknown}.`,
+          say`${seen}; half of all values lie beyond what a supply should ever reach, so either the supply is very bad or the declared voltage is not that of this point; check it, and ${unknown}.`,
           facts,
         ),
       ];
@@ -65,7 +66,7 @@ export const declaredVoltage: Check = {
     return [
       note(
         "other-nominal-voltage",
-        `${seen}, which is nearer to the nominal voltage ${figure(other)} V; the transformer's tap may be set high or low, but if ${figure(other)} V is the declared voltage of this supply its limits are others, so give it with --declared.`,
+        say`${seen}, which is nearer to the nominal voltage ${figure(other)} V; the transformer's tap may be set high or low, but if ${figure(other)} V is the declared voltage of this supply its limits are others, so give it with --declared.`,
         { ...facts, nominal: other },
       ),
     ];
@@ -77,17 +78,17 @@ function middle(levels: readonly Level[]): number {
   return medians[(medians.length - 1) >> 1] as number;
 }
 
-function blocking(seen: string, evidence: Finding["evidence"], reason: string): Finding {
+function blocking(seen: Text, evidence: Finding["evidence"], reason: Text): Finding {
   return {
     id: "declared-voltage",
     severity: "blocks",
-    sentence: `${seen}; ${reason}; until then the voltage is not judged.`,
+    sentence: say`${seen}; ${reason}; until then the voltage is not judged.`,
     evidence,
     quantities: ["voltage"],
     phases: [],
   };
 }
 
-function note(id: string, sentence: string, evidence: Finding["evidence"]): Finding {
+function note(id: string, sentence: Text, evidence: Finding["evidence"]): Finding {
   return { id, severity: "note", sentence, evidence, quantities: ["voltage"], phases: [] };
 }

@@ -1,5 +1,6 @@
 import type { Finding } from "../recording/finding.js";
 import { isoUtc } from "../recording/time.js";
+import { say } from "../sentence.js";
 import type { Check } from "./check.js";
 import { counted } from "./common/wording.js";
 
@@ -17,7 +18,10 @@ export const duplicateRows: Check = {
       found.push({
         id: "duplicate-rows",
         severity: "none",
-        sentence: `${counted(duplicates, "row")} ${duplicates === 1 ? "repeats an interval" : "repeat intervals"} already logged, with the same values; overlapping read-outs do that, and each interval was counted once.`,
+        sentence:
+          duplicates === 1
+            ? say`1 row repeats an interval already logged, with the same values; overlapping read-outs do that, and each interval was counted once.`
+            : say`${duplicates} rows repeat intervals already logged, with the same values; overlapping read-outs do that, and each interval was counted once.`,
         evidence: { duplicates },
         quantities: [],
         phases: [],
@@ -28,7 +32,7 @@ export const duplicateRows: Check = {
       found.push({
         id: "conflicting-rows",
         severity: "note",
-        sentence: `For ${counted(conflicts.length, "interval")}, the first at ${isoUtc(first)}, the log holds rows with different values; the clock may have been set back, an hour of a clock change repeated, or files of two recorders mixed; the disagreeing values count as missing, so find out which rows are right and leave the others out.`,
+        sentence: say`For ${counted(conflicts.length, "interval")}, the first at ${isoUtc(first)}, the log holds rows with different values; the clock may have been set back, an hour of a clock change repeated, or files of two recorders mixed; the disagreeing values count as missing, so find out which rows are right and leave the others out.`,
         evidence: { conflicts: conflicts.length, first: isoUtc(first), at: conflicts.slice(0, LISTED).map(isoUtc) },
         quantities: [],
         phases: [],

@@ -1,5 +1,6 @@
 import type { Finding } from "../recording/finding.js";
 import { isoUtc } from "../recording/time.js";
+import { say } from "../sentence.js";
 import { nearestRank, sortedFinite } from "../signal/order-statistics.js";
 import type { Check } from "./check.js";
 import { figure, nameOf } from "./common/wording.js";
@@ -32,7 +33,7 @@ export const firstFlicker: Check = {
         {
           id: "first-flicker",
           severity: "note",
-          sentence: `The first ${nameOf("pst", series.phase)} is ${figure(value)} at ${at}, the median of the next ${NEXT} only ${figure(median)}; a flickermeter that had not settled reads too high at its start, but switching when the recorder was connected looks the same; it counts as logged, so name it if Plt of the first two hours decides.`,
+          sentence: say`The first ${nameOf("pst", series.phase)} is ${figure(value)} at ${at}, the median of the next ${NEXT} only ${figure(median)}; a flickermeter that had not settled reads too high at its start, but switching when the recorder was connected looks the same; it counts as logged, so name it if Plt of the first two hours decides.`,
           evidence: { phase: series.phase, value, at, median, next: NEXT },
           quantities: ["pst", "plt"],
           phases: [series.phase],

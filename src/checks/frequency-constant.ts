@@ -1,6 +1,7 @@
 import type { Finding } from "../recording/finding.js";
 import type { LoggedSeries } from "../recording/recording.js";
 import { DAY, type Duration, HOUR, type Instant, isoUtc, SECOND } from "../recording/time.js";
+import { say } from "../sentence.js";
 import type { Check } from "./check.js";
 import { resolutionOf } from "./common/series.js";
 import { counted, figure, span } from "./common/wording.js";
@@ -77,7 +78,7 @@ function constantRuns(series: LoggedSeries): { whole: Finding[] | undefined; lon
   const finding: Finding = {
     id: "frequency-constant",
     severity: "blocks",
-    sentence: `All ${present} values of the power frequency are ${figure(last)} Hz to the last digit (${figure(series.resolution)} Hz), where a large grid spreads by 10 to 25 mHz in a day; the recorder seems not to have measured it, unless the point is fed by an inverter of constant frequency, which is no public supply; the frequency is not judged, so switch its measurement on and record again.`,
+    sentence: say`All ${present} values of the power frequency are ${figure(last)} Hz to the last digit (${figure(series.resolution)} Hz), where a large grid spreads by 10 to 25 mHz in a day; the recorder seems not to have measured it, unless the point is fed by an inverter of constant frequency, which is no public supply; the frequency is not judged, so switch its measurement on and record again.`,
     evidence: { values: present, value: last, resolution: series.resolution },
     quantities: ["frequency"],
     phases: [],
@@ -91,7 +92,7 @@ function constantHour({ values, time, from, value }: Run): Finding[] {
     {
       id: "frequency-constant-hour",
       severity: "note",
-      sentence: `The power frequency is ${figure(value)} Hz to the last digit for ${span(time)} (${values} values) from ${isoUtc(from)}; a grid never stands still that long, so the recorder may have held its last value or an inverter may have fed the point; look at what else was logged then.`,
+      sentence: say`The power frequency is ${figure(value)} Hz to the last digit for ${span(time)} (${values} values) from ${isoUtc(from)}; a grid never stands still that long, so the recorder may have held its last value or an inverter may have fed the point; look at what else was logged then.`,
       evidence: { value, timeS: time / SECOND, values, from: isoUtc(from) },
       quantities: ["frequency"],
       phases: [],
@@ -140,7 +141,7 @@ function calmDays({ axis, values }: LoggedSeries): Finding[] {
     {
       id: "frequency-calm",
       severity: "note",
-      sentence: `In ${calm} of ${counted(days, "day")} the power frequency spreads by less than 1 mHz, least with ${figure(1000 * calmest)} mHz in the day from ${isoUtc(calmestFrom)}, where a large grid spreads by 10 to 25 mHz; an inverter or an uninterruptible supply may feed the point, or the values were not measured; check what was connected.`,
+      sentence: say`In ${calm} of ${counted(days, "day")} the power frequency spreads by less than 1 mHz, least with ${figure(1000 * calmest)} mHz in the day from ${isoUtc(calmestFrom)}, where a large grid spreads by 10 to 25 mHz; an inverter or an uninterruptible supply may feed the point, or the values were not measured; check what was connected.`,
       evidence: { calmDays: calm, days, deviationMilliHz: 1000 * calmest, from: isoUtc(calmestFrom) },
       quantities: ["frequency"],
       phases: [],

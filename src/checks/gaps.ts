@@ -2,6 +2,7 @@ import type { Finding } from "../recording/finding.js";
 import type { Phase, Quantity } from "../recording/quantity.js";
 import type { LoggedSeries, Recording } from "../recording/recording.js";
 import { type Duration, HOUR, type Instant, isoUtc, SECOND } from "../recording/time.js";
+import { say } from "../sentence.js";
 import type { Check } from "./check.js";
 import { counted, list, nameOf, percent, span } from "./common/wording.js";
 
@@ -49,12 +50,12 @@ export const gaps: Check = {
     return [...groups.values()].map(({ quantities, phases, affected, of, worst }): Finding => {
       const length = recording.end - recording.start;
       const share = worst.total / length;
-      const where = affected === of ? "" : ` (${affected} of ${of} series)`;
+      const where = affected === of ? "" : say` (${affected} of ${of} series)`;
       const names = list(quantities.map((q) => nameOf(q)));
       return {
         id: "gaps",
         severity: "note",
-        sentence: `The log has ${counted(worst.count, "gap")} in ${names}${where}: ${span(worst.total)} of ${span(length)} without values (${percent(share)}), the longest ${span(worst.longest)} from ${isoUtc(worst.longestFrom)}; the recorder may have been without supply, switched off or read out with parts left out; nothing was filled in, so look for the missing part in the recorder or record again if the verdict is undecided.`,
+        sentence: say`The log has ${counted(worst.count, "gap")} in ${names}${where}: ${span(worst.total)} of ${span(length)} without values (${percent(share)}), the longest ${span(worst.longest)} from ${isoUtc(worst.longestFrom)}; the recorder may have been without supply, switched off or read out with parts left out; nothing was filled in, so look for the missing part in the recorder or record again if the verdict is undecided.`,
         evidence: {
           quantities,
           series: affected,

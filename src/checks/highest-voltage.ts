@@ -2,6 +2,7 @@ import type { Finding } from "../recording/finding.js";
 import type { Phase } from "../recording/quantity.js";
 import type { LoggedSeries } from "../recording/recording.js";
 import { type Duration, type Instant, isoUtc, SECOND } from "../recording/time.js";
+import { say } from "../sentence.js";
 import type { Check } from "./check.js";
 import { loggedSeries } from "./common/series.js";
 import { judgedPhases } from "./common/voltage.js";
@@ -82,7 +83,7 @@ function finding(found: readonly High[], declared: number): Finding {
   return {
     id: "highest-voltage",
     severity: "note",
-    sentence: `The voltage of ${list(phases)} lies above 115 % of the declared ${figure(declared)} V in ${counted(rows, "row")}, at most ${figure(highest)} V (${percent(highest / declared)}) on ${phase} at ${isoUtc(at)} and for ${span(longest)} on end; if the declared voltage and the connection are right this can destroy equipment and start fires, so disconnect sensitive equipment, call the network operator at once and ${LICENSED}.`,
+    sentence: say`The voltage of ${list(phases)} lies above 115 % of the declared ${figure(declared)} V in ${counted(rows, "row")}, at most ${figure(highest)} V (${percent(highest / declared)}) on ${phase} at ${isoUtc(at)} and for ${span(longest)} on end; if the declared voltage and the connection are right this can destroy equipment and start fires, so disconnect sensitive equipment, call the network operator at once and ${LICENSED}.`,
     evidence: {
       phases,
       rows,

@@ -1,6 +1,7 @@
 import type { Finding } from "../recording/finding.js";
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase, type Quantity } from "../recording/quantity.js";
 import { isoUtc } from "../recording/time.js";
+import { Numeral, say } from "../sentence.js";
 import type { Check, CheckInput } from "./check.js";
 import { type Likeness, likeness } from "./common/likeness.js";
 import { alignedValues, loggedSeries, resolutionOf } from "./common/series.js";
@@ -88,11 +89,14 @@ function sameFinding(quantity: Quantity, pairs: readonly Pair[], single: boolean
   const where =
     worst.stretchRows === 0 || share > EQUAL_SHARE
       ? ""
-      : `, ${worst.stretchRows} of them in long stretches, the first from ${isoUtc(worst.stretchFrom)}`;
+      : say`, ${worst.stretchRows} of them in long stretches, the first from ${isoUtc(worst.stretchFrom)}`;
+  const advice = blocks
+    ? say`these phases are not judged, so check the leads and the export`
+    : say`check the leads and the export`;
   return {
     id: "identical-phases",
     severity: blocks ? "blocks" : "note",
-    sentence: `The ${nameOf(quantity, ...phases)} agree to the last digit in ${worst.equal} of ${worst.rows} rows (${percent(share)}) although they change${where}; one lead was on two inputs, one column was exported twice, or the inputs were bridged on purpose in a single-phase supply; ${blocks ? "these phases are not judged, so " : ""}check the leads and the export, and ${LICENSED}.`,
+    sentence: say`The ${nameOf(quantity, ...phases)} agree to the last digit in ${worst.equal} of ${worst.rows} rows (${percent(share)}) although they change${where}; one lead was on two inputs, one column was exported twice, or the inputs were bridged on purpose in a single-phase supply; ${advice}, and ${LICENSED}.`,
     evidence: {
       quantity,
       pairs: pairs.map((p) => p.phases.join("=")),
@@ -113,7 +117,7 @@ function alikeFinding(quantity: Quantity, pairs: readonly Pair[]): Finding {
   return {
     id: "alike-phases",
     severity: "note",
-    sentence: `The ${nameOf(quantity, ...phases)} are all but equal: correlation ${most.correlation.toFixed(5)}, mean difference ${percent(most.difference)} between ${list(most.phases)}; a well balanced medium-voltage supply or bridged inputs look like that, and so does one lead on two inputs; make sure that each input has its own phase.`,
+    sentence: say`The ${nameOf(quantity, ...phases)} are all but equal: correlation ${new Numeral(most.correlation.toFixed(5))}, mean difference ${percent(most.difference)} between ${list(most.phases)}; a well balanced medium-voltage supply or bridged inputs look like that, and so does one lead on two inputs; make sure that each input has its own phase.`,
     evidence: {
       quantity,
       pairs: pairs.map((p) => p.phases.join("=")),

@@ -1,3 +1,4 @@
+import { say } from "../sentence.js";
 import type { Check } from "./check.js";
 import { counted, nameOf, withUnit } from "./common/wording.js";
 
@@ -10,7 +11,7 @@ export const impossibleValues: Check = {
     return (recording.ledger.negatives ?? []).map(({ quantity, phase, order, count, lowest }) => ({
       id: "impossible-values",
       severity: "note" as const,
-      sentence: `The ${nameOf(quantity, phase)}${order === undefined ? "" : ` of order ${order}`} is negative in ${counted(count, "row")}, at lowest ${withUnit(quantity, lowest)}, which it cannot be; the logger may mark missing values so; these rows count as missing.`,
+      sentence: say`The ${nameOf(quantity, phase)}${order === undefined ? "" : say` of order ${order}`} is negative in ${counted(count, "row")}, at lowest ${withUnit(quantity, lowest)}, which it cannot be; the logger may mark missing values so; these rows count as missing.`,
       evidence: { quantity, phase, ...(order !== undefined && { order }), count, lowest },
       quantities: [quantity],
       phases: [phase],

@@ -1,6 +1,7 @@
 import { isValid } from "../recording/measurements.js";
 import { supplyPhases } from "../recording/quantity.js";
 import { isoUtc, MINUTE } from "../recording/time.js";
+import { say } from "../sentence.js";
 import type { Check } from "./check.js";
 
 /** Below this share of the declared voltage on all phases the supply is interrupted (EN 50160:2010, from memory). */
@@ -34,11 +35,12 @@ export const interruptedIntervals: Check = {
     const from = interrupted[0];
     if (from === undefined) return [];
     const n = interrupted.length;
+    const where = n === 1 ? say`In 1 ten-minute interval` : say`In ${n} ten-minute intervals`;
     return [
       {
         id: "interrupted-intervals",
         severity: "note",
-        sentence: `In ${n} ten-minute ${n === 1 ? "interval" : "intervals"}, the first from ${isoUtc(from)}, all voltages lie below 5 % of the declared ${setup.declaredVoltage.value} V: the supply, or the recorder's leads, were interrupted; they count as outside the limits of the supply voltage here, although EN 50160 leaves interruptions out of the voltage variations (from memory), so take ${n} off the numbers outside if the interruption is beyond doubt.`,
+        sentence: say`${where}, the first from ${isoUtc(from)}, all voltages lie below 5 % of the declared ${setup.declaredVoltage.value} V: the supply, or the recorder's leads, were interrupted; they count as outside the limits of the supply voltage here, although EN 50160 leaves interruptions out of the voltage variations (from memory), so take ${n} off the numbers outside if the interruption is beyond doubt.`,
         evidence: { intervals: n, from: isoUtc(from), declared: setup.declaredVoltage.value },
         quantities: ["voltage"],
         phases: [],

@@ -2,6 +2,7 @@ import type { Finding } from "../recording/finding.js";
 import type { Quantity } from "../recording/quantity.js";
 import type { TimeAxis } from "../recording/recording.js";
 import { HOUR, MINUTE, SECOND } from "../recording/time.js";
+import { say } from "../sentence.js";
 import type { Check } from "./check.js";
 import { list, nameOf, span } from "./common/wording.js";
 
@@ -23,7 +24,7 @@ export const intervalLength: Check = {
       return {
         id: "interval-length",
         severity: "note",
-        sentence: `The log holds ${list(quantities.map((q) => nameOf(q)))} every ${span(interval)}, but the standard counts values of 10 min (Plt: 2 h), and a longer mean hides short excesses; such values are shown and not judged, so set the recorder to 10 min or less and record again.`,
+        sentence: say`The log holds ${list(quantities.map((q) => nameOf(q)))} every ${span(interval)}, but the standard counts values of 10 min (Plt: 2 h), and a longer mean hides short excesses; such values are shown and not judged, so set the recorder to 10 min or less and record again.`,
         evidence: { intervalS: interval / SECOND, standardS: STANDARD / SECOND, quantities },
         quantities,
         phases: [],

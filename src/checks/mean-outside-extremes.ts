@@ -2,9 +2,10 @@ import type { Finding } from "../recording/finding.js";
 import type { Phase, Quantity } from "../recording/quantity.js";
 import type { LoggedSeries } from "../recording/recording.js";
 import { isoUtc } from "../recording/time.js";
+import { say } from "../sentence.js";
 import type { Check } from "./check.js";
 import { resolutionOf, smallestStep } from "./common/series.js";
-import { nameOf, percent, withUnit } from "./common/wording.js";
+import { list, nameOf, percent, withUnit } from "./common/wording.js";
 
 /** Share of rows above which the columns cannot be what they are taken for (common practice, no source). */
 const BLOCKING_SHARE = 0.01;
@@ -79,16 +80,16 @@ function finding({ quantity, phase, outside }: { quantity: Quantity; phase: Phas
   const { rows, of, value, min, max, at } = outside;
   const blocks = rows >= BLOCKING_ROWS && rows > BLOCKING_SHARE * of;
   const sides = [
-    ...(Number.isNaN(min) ? [] : [`minimum ${withUnit(quantity, min)}`]),
-    ...(Number.isNaN(max) ? [] : [`maximum ${withUnit(quantity, max)}`]),
+    ...(Number.isNaN(min) ? [] : [say`minimum ${withUnit(quantity, min)}`]),
+    ...(Number.isNaN(max) ? [] : [say`maximum ${withUnit(quantity, max)}`]),
   ];
   const advice = blocks
-    ? "the columns of mean, minimum and maximum seem to be mixed up, so name them in the setup (columns: statistic)"
-    : "so few rows may come from a fault in the recorder or from editing, so compare them with the recorder";
+    ? say`the columns of mean, minimum and maximum seem to be mixed up, so name them in the setup (columns: statistic)`
+    : say`so few rows may come from a fault in the recorder or from editing, so compare them with the recorder`;
   return {
     id: "mean-outside-extremes",
     severity: blocks ? "blocks" : "note",
-    sentence: `In ${rows} of ${of} rows (${percent(rows / of)}) the mean of ${nameOf(quantity, phase)} lies outside its own extremes, farthest at ${isoUtc(at)} with ${withUnit(quantity, value)} against ${sides.join(" and ")}; ${advice}.`,
+    sentence: say`In ${rows} of ${of} rows (${percent(rows / of)}) the mean of ${nameOf(quantity, phase)} lies outside its own extremes, farthest at ${isoUtc(at)} with ${withUnit(quantity, value)} against ${list(sides)}; ${advice}.`,
     evidence: {
       quantity,
       phase,

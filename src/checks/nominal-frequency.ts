@@ -1,3 +1,4 @@
+import { say } from "../sentence.js";
 import { nearestRank, sortedFinite } from "../signal/order-statistics.js";
 import type { Check } from "./check.js";
 import { figure } from "./common/wording.js";
@@ -22,7 +23,7 @@ export const nominalFrequency: Check = {
       {
         id: "nominal-frequency",
         severity: "blocks",
-        sentence: `The median of the power frequency is ${figure(median)} Hz but the nominal frequency is taken as ${nominal} Hz; the supply seems to be one of ${other} Hz; until that is settled the frequency is not judged, so give nominalFrequency in the setup and a limit set for ${other} Hz.`,
+        sentence: say`The median of the power frequency is ${figure(median)} Hz but the nominal frequency is taken as ${nominal} Hz; the supply seems to be one of ${other} Hz; until that is settled the frequency is not judged, so give nominalFrequency in the setup and a limit set for ${other} Hz.`,
         evidence: { median, nominal, other },
         quantities: ["frequency"],
         phases: [],

@@ -1,6 +1,7 @@
 import type { Finding } from "../recording/finding.js";
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE } from "../recording/quantity.js";
 import { type Duration, HOUR, type Instant, isoUtc, MINUTE, SECOND } from "../recording/time.js";
+import { say, type Text } from "../sentence.js";
 import type { Check, CheckInput } from "./check.js";
 import { alignedValues, loggedSeries } from "./common/series.js";
 import { starPoint } from "./common/star-point.js";
@@ -146,14 +147,14 @@ function finding(s: Screened, { time, declared, confirmable, urgent, strong }: S
   const zero = Math.sqrt(s.zero / s.rows);
   const ratio = Math.sqrt(s.zero / s.negative);
   const danger = urgent || strong;
-  const seen = `For ${span(time)} (${counted(s.rows, "row")}) the voltages to neutral lie more than 8 % of ${figure(declared)} V apart, most at ${isoUtc(s.at)} with L1 ${figure(s.voltages[0])} V, L2 ${figure(s.voltages[1])} V and L3 ${figure(s.voltages[2])} V`;
+  const seen = say`For ${span(time)} (${counted(s.rows, "row")}) the voltages to neutral lie more than 8 % of ${figure(declared)} V apart, most at ${isoUtc(s.at)} with L1 ${figure(s.voltages[0])} V, L2 ${figure(s.voltages[1])} V and L3 ${figure(s.voltages[2])} V`;
   const meanwhile = confirmable
-    ? `while the voltages between the phases agree within 2 % (zero-sequence voltage ${rough(zero)} V, ${rough(ratio)} times the negative-sequence voltage)`
-    : "some phases rising while others fall; no voltages between the phases were logged, so the cause cannot be confirmed";
+    ? say`while the voltages between the phases agree within 2 % (zero-sequence voltage ${rough(zero)} V, ${rough(ratio)} times the negative-sequence voltage)`
+    : say`some phases rising while others fall; no voltages between the phases were logged, so the cause cannot be confirmed`;
   return {
     id: danger ? "open-neutral" : "displaced-neutral",
     severity: "note",
-    sentence: `${seen}, ${meanwhile}; ${meaning(strong, danger)}; ${action(urgent, danger)}, and ${LICENSED}.`,
+    sentence: say`${seen}, ${meanwhile}; ${meaning(strong, danger)}; ${action(urgent, danger)}, and ${LICENSED}.`,
     evidence: {
       timeS: time / SECOND,
       rows: s.rows,
@@ -174,19 +175,19 @@ function finding(s: Screened, { time, declared, confirmable, urgent, strong }: S
   };
 }
 
-function meaning(strong: boolean, danger: boolean): string {
+function meaning(strong: boolean, danger: boolean): Text {
   if (strong)
-    return "the neutral of the supply is probably loose or broken, unless it was the recorder's own neutral lead";
+    return say`the neutral of the supply is probably loose or broken, unless it was the recorder's own neutral lead`;
   return danger
-    ? "the neutral of the supply may be loose or broken, unless the loads are very unequal or the recorder's own neutral lead was open"
-    : "unequal loads or feed-in on a line do that, but a neutral that grows loose begins like this too";
+    ? say`the neutral of the supply may be loose or broken, unless the loads are very unequal or the recorder's own neutral lead was open`
+    : say`unequal loads or feed-in on a line do that, but a neutral that grows loose begins like this too`;
 }
 
-function action(urgent: boolean, danger: boolean): string {
+function action(urgent: boolean, danger: boolean): Text {
   if (urgent) {
-    return "this is urgent, as voltages beyond 80 to 115 % destroy equipment and metal parts may become live: switch sensitive equipment off, keep away from metal parts of the installation, call the network operator at once";
+    return say`this is urgent, as voltages beyond 80 to 115 % destroy equipment and metal parts may become live: switch sensitive equipment off, keep away from metal parts of the installation, call the network operator at once`;
   }
   return danger
-    ? "have the network operator or a licensed electrician check the neutral soon, as a loose joint grows worse until it breaks"
-    : "compare with the currents, and have the neutral checked if they do not explain it";
+    ? say`have the network operator or a licensed electrician check the neutral soon, as a loose joint grows worse until it breaks`
+    : say`compare with the currents, and have the neutral checked if they do not explain it`;
 }

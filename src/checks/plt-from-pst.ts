@@ -1,6 +1,7 @@
 import type { Finding } from "../recording/finding.js";
 import type { LoggedSeries } from "../recording/recording.js";
 import { HOUR, type Instant, isoUtc, MINUTE } from "../recording/time.js";
+import { say } from "../sentence.js";
 import type { Check } from "./check.js";
 import { loggedSeries, resolutionOf } from "./common/series.js";
 import { figure, nameOf, percent } from "./common/wording.js";
@@ -94,7 +95,7 @@ function finding({ phase }: LoggedSeries, { compared, disagree, at, logged, expe
   return {
     id: "plt-from-pst",
     severity: "note",
-    sentence: `The logged ${nameOf("plt", phase)} disagrees with the cube mean of its twelve Pst in ${disagree} of ${compared} cases (${percent(disagree / compared)}), most in the two hours from ${isoUtc(at)} with ${figure(logged)} logged and ${figure(expected)} from Pst; a recorder that was restarted, or that averages otherwise than IEC 61000-4-15, does that; where Pst is logged the verdict rests on Pst, so leave the logged Plt out of comparisons.`,
+    sentence: say`The logged ${nameOf("plt", phase)} disagrees with the cube mean of its twelve Pst in ${disagree} of ${compared} cases (${percent(disagree / compared)}), most in the two hours from ${isoUtc(at)} with ${figure(logged)} logged and ${figure(expected)} from Pst; a recorder that was restarted, or that averages otherwise than IEC 61000-4-15, does that; where Pst is logged the verdict rests on Pst, so leave the logged Plt out of comparisons.`,
     evidence: { phase, compared, disagree, share: disagree / compared, at: isoUtc(at), logged, expected },
     quantities: ["plt"],
     phases: [phase],

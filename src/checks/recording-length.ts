@@ -1,4 +1,5 @@
 import { SECOND, WEEK } from "../recording/time.js";
+import { say } from "../sentence.js";
 import type { Check } from "./check.js";
 import { percent, span } from "./common/wording.js";
 
@@ -14,7 +15,10 @@ export const recordingLength: Check = {
       {
         id: "recording-length",
         severity: "note",
-        sentence: `${cropped === undefined ? "The recording is" : "The part of the recording that was asked for is"} ${span(length)} long, ${percent(length / WEEK)} of the week over which the standard counts; the missing time may hide excesses or dilute those found, so ${cropped === undefined ? "record" : "assess"} seven days without a break.`,
+        sentence:
+          cropped === undefined
+            ? say`The recording is ${span(length)} long, ${percent(length / WEEK)} of the week over which the standard counts; the missing time may hide excesses or dilute those found, so record seven days without a break.`
+            : say`The part of the recording that was asked for is ${span(length)} long, ${percent(length / WEEK)} of the week over which the standard counts; the missing time may hide excesses or dilute those found, so assess seven days without a break.`,
         evidence: { lengthS: length / SECOND, weekS: WEEK / SECOND, share: length / WEEK },
         quantities: [],
         phases: [],

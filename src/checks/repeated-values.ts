@@ -2,6 +2,7 @@ import type { Finding } from "../recording/finding.js";
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase, type Quantity } from "../recording/quantity.js";
 import type { LoggedSeries } from "../recording/recording.js";
 import { DAY, isoUtc, SECOND } from "../recording/time.js";
+import { say } from "../sentence.js";
 import type { Check } from "./check.js";
 import { declaredOn } from "./common/voltage.js";
 import { counted, nameOf, percent, span, withUnit } from "./common/wording.js";
@@ -116,12 +117,12 @@ function finding(
   const share = rows / of;
   const blocks = share > BLOCKING_SHARE;
   const consequence = blocks
-    ? "so many rows are not measured that the phase is not judged; compare with the recorder and record again"
-    : "these rows count as logged; compare them with the recorder";
+    ? say`so many rows are not measured that the phase is not judged; compare with the recorder and record again`
+    : say`these rows count as logged; compare them with the recorder`;
   return {
     id: "repeated-values",
     severity: blocks ? "blocks" : "note",
-    sentence: `The ${nameOf(quantity, phase)} repeats one value to the last digit in ${counted(runs, "run")} of rows (${rows} of ${of} rows, ${percent(share)}), the longest ${longest} rows (${span(longest * axis.interval)}) of ${withUnit(quantity, value)} from ${isoUtc(from)}; the recorder may have held its last value or gaps were filled, unless a regulated supply feeds the point; ${consequence}.`,
+    sentence: say`The ${nameOf(quantity, phase)} repeats one value to the last digit in ${counted(runs, "run")} of rows (${rows} of ${of} rows, ${percent(share)}), the longest ${longest} rows (${span(longest * axis.interval)}) of ${withUnit(quantity, value)} from ${isoUtc(from)}; the recorder may have held its last value or gaps were filled, unless a regulated supply feeds the point; ${consequence}.`,
     evidence: {
       quantity,
       phase,

@@ -1,5 +1,6 @@
 import type { TimeAxis } from "../recording/recording.js";
 import { isoUtc, MINUTE, SECOND } from "../recording/time.js";
+import { say } from "../sentence.js";
 import type { Check } from "./check.js";
 import { figure } from "./common/wording.js";
 
@@ -30,7 +31,7 @@ export const tenMinuteTick: Check = {
       {
         id: "ten-minute-tick",
         severity: "note",
-        sentence: `${off} of ${rows} ten-minute intervals do not begin on a full ten minutes, the first at ${isoUtc(first)} (${figure(by)} s after the tick); the recorder counts from its own start or its clock is off, or the zone is not a multiple of ten minutes from UTC; values of two recorders then cover different times, so say so when you compare them.`,
+        sentence: say`${off} of ${rows} ten-minute intervals do not begin on a full ten minutes, the first at ${isoUtc(first)} (${figure(by)} s after the tick); the recorder counts from its own start or its clock is off, or the zone is not a multiple of ten minutes from UTC; values of two recorders then cover different times, so say so when you compare them.`,
         evidence: { off, rows, first: isoUtc(first), offsetS: by },
         quantities: [],
         phases: [],

@@ -2,6 +2,7 @@ import type { Finding } from "../recording/finding.js";
 import type { Quantity } from "../recording/quantity.js";
 import type { LoggedSeries, Recording } from "../recording/recording.js";
 import { isoUtc } from "../recording/time.js";
+import { say } from "../sentence.js";
 import { nearestRank, sortedFinite } from "../signal/order-statistics.js";
 import type { Check } from "./check.js";
 import { alignedValues, resolutionOf } from "./common/series.js";
@@ -95,12 +96,12 @@ function wrongUnit({ phase }: LoggedSeries, thd: number, sum: number, complete: 
     unusual(thd) === unusual(sum)
       ? ["thd-voltage", "harmonic-voltage"]
       : [unusual(thd) ? "thd-voltage" : "harmonic-voltage"];
-  const which = wrong.length === 2 ? "one of them" : nameOf(wrong[0] as Quantity);
+  const which = wrong.length === 2 ? say`one of them` : nameOf(wrong[0] as Quantity);
   return [
     {
       id: "distortion-unit",
       severity: "blocks",
-      sentence: `The median of ${nameOf("thd-voltage", phase)} is ${figure(thd)} % but that of the root sum of the harmonics is ${figure(sum)} %, ${figure(ratio)} times as much; ${which} seems to be logged as a share of one instead of percent or the reverse; until that is settled it is not judged, so state the unit of these columns in the setup.`,
+      sentence: say`The median of ${nameOf("thd-voltage", phase)} is ${figure(thd)} % but that of the root sum of the harmonics is ${figure(sum)} %, ${figure(ratio)} times as much; ${which} seems to be logged as a share of one instead of percent or the reverse; until that is settled it is not judged, so state the unit of these columns in the setup.`,
       evidence: { phase, thd, sum, ratio, wrong },
       quantities: wrong,
       phases: [phase],
@@ -134,7 +135,7 @@ function disagreement(series: LoggedSeries, sums: Sums): Finding[] {
     {
       id: "thd-from-harmonics",
       severity: "note",
-      sentence: `The logged ${nameOf("thd-voltage", phase)} disagrees with the root sum of its harmonics${sums.complete ? "" : " (not all orders are logged, so THD may only be higher)"} in ${rows} of ${of} rows (${percent(rows / of)}), most at ${at} with ${figure(thd)} % logged and ${figure(sum)} % from the harmonics; the recorder may refer one to the declared voltage and the other to the fundamental, count other orders, or a column is not what it was taken for; check both columns in the setup before you rely on either.`,
+      sentence: say`The logged ${nameOf("thd-voltage", phase)} disagrees with the root sum of its harmonics${sums.complete ? "" : say` (not all orders are logged, so THD may only be higher)`} in ${rows} of ${of} rows (${percent(rows / of)}), most at ${at} with ${figure(thd)} % logged and ${figure(sum)} % from the harmonics; the recorder may refer one to the declared voltage and the other to the fundamental, count other orders, or a column is not what it was taken for; check both columns in the setup before you rely on either.`,
       evidence: { phase, rows, of, share: rows / of, at, thd, sum, complete: sums.complete ? "yes" : "no" },
       quantities: ["thd-voltage", "harmonic-voltage"],
       phases: [phase],

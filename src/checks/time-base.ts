@@ -1,5 +1,6 @@
 import type { Finding } from "../recording/finding.js";
 import { SECOND } from "../recording/time.js";
+import { say } from "../sentence.js";
 import type { Check } from "./check.js";
 import { span } from "./common/wording.js";
 
@@ -16,7 +17,7 @@ export const timeBase: Check = {
       found.push({
         id: "interval-label-assumed",
         severity: "note",
-        sentence: `The log does not say which end of its intervals the stamps mark; the ${intervalLabel} was assumed, so every time in this report may be off by one interval (${span(interval)}); give intervalLabel in the setup if you know it.`,
+        sentence: say`The log does not say which end of its intervals the stamps mark; the ${intervalLabel} was assumed, so every time in this report may be off by one interval (${span(interval)}); give intervalLabel in the setup if you know it.`,
         evidence: { assumed: intervalLabel, intervalS: interval / SECOND },
         quantities: [],
         phases: [],
@@ -26,7 +27,7 @@ export const timeBase: Check = {
       found.push({
         id: "zone-assumed",
         severity: "note",
-        sentence: `The stamps carry no offset and no zone was given; they were read as ${zone}, so every time in this report may be off by whole hours and a clock change would show as a gap or a repeated hour; give --zone.`,
+        sentence: say`The stamps carry no offset and no zone was given; they were read as ${zone}, so every time in this report may be off by whole hours and a clock change would show as a gap or a repeated hour; give --zone.`,
         evidence: { assumed: zone },
         quantities: [],
         phases: [],

@@ -21,7 +21,7 @@ describe("clock steps", () => {
         at: ["2026-03-06T20:40:00Z 200 s", "2026-03-06T22:40:00Z -203 s"],
       },
     });
-    expect(finding.sentence).toContain(
+    expect(String(finding.sentence)).toContain(
       "2 times, first at 2026-03-06T20:40:00Z, farthest by -203 s at 2026-03-06T22:40:00Z",
     );
   });

@@ -39,7 +39,7 @@ describe("declared voltage", () => {
       explanation,
       ratio: level / (setup.declaredVoltage?.value as number),
     });
-    expect(finding.sentence).toContain(remedy);
+    expect(String(finding.sentence)).toContain(remedy);
   });
 
   it.each([
@@ -50,7 +50,7 @@ describe("declared voltage", () => {
   ])("blocks it between phases at %s V too", (level, setup, explanation, remedy) => {
     const finding = only(run(declaredVoltage, at(level, BETWEEN), setup));
     expect(finding).toMatchObject({ severity: "blocks", evidence: { explanation } });
-    expect(finding.sentence).toContain(remedy);
+    expect(String(finding.sentence)).toContain(remedy);
   });
 
   it("blocks at another nominal voltage outside 85 to 115 %, and far from every explanation", () => {

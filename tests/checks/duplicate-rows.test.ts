@@ -6,7 +6,7 @@ describe("duplicate rows", () => {
   it("counts rows that repeat an interval with the same values, without effect", () => {
     const finding = only(run(duplicateRows, withLedger(soundWeek(), { duplicates: 3 })));
     expect(finding).toMatchObject({ id: "duplicate-rows", severity: "none", evidence: { duplicates: 3 } });
-    expect(finding.sentence).toMatch(/^3 rows repeat intervals already logged/);
+    expect(String(finding.sentence)).toMatch(/^3 rows repeat intervals already logged/);
   });
 
   it("notes intervals for which rows disagree", () => {
@@ -16,7 +16,7 @@ describe("duplicate rows", () => {
       severity: "note",
       evidence: { conflicts: 2, first: "2026-03-03T14:20:00Z", at: ["2026-03-03T14:20:00Z", "2026-03-03T14:30:00Z"] },
     });
-    expect(finding.sentence).toContain("For 2 intervals, the first at 2026-03-03T14:20:00Z");
+    expect(String(finding.sentence)).toContain("For 2 intervals, the first at 2026-03-03T14:20:00Z");
   });
 
   it("finds none in a sound week", () => {

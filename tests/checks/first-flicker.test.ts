@@ -16,7 +16,9 @@ describe("first flicker", () => {
       phases: ["L2"],
       evidence: { phase: "L2", value: 2.6, at: "2026-03-02T00:10:00Z", median: 0.4, next: 12 },
     });
-    expect(finding.sentence).toContain("The first short-term flicker severity L2 is 2.6 at 2026-03-02T00:10:00Z");
+    expect(String(finding.sentence)).toContain(
+      "The first short-term flicker severity L2 is 2.6 at 2026-03-02T00:10:00Z",
+    );
   });
 
   it("needs 1.0, three times the median, and the top of the next twelve", () => {

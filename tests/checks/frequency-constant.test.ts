@@ -16,7 +16,9 @@ describe("constant frequency", () => {
       quantities: ["frequency"],
       evidence: { values: 144, value: 50, resolution: 0.01 },
     });
-    expect(finding.sentence).toMatch(/^All 144 values of the power frequency are 50 Hz to the last digit \(0.01 Hz\)/);
+    expect(String(finding.sentence)).toMatch(
+      /^All 144 values of the power frequency are 50 Hz to the last digit \(0.01 Hz\)/,
+    );
   });
 
   it("accuses no log of 0.1 Hz, none shorter than a day, and none whose digits are not known", () => {

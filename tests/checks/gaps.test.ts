@@ -23,7 +23,7 @@ describe("gaps", () => {
       longestFrom: "2026-03-02T16:40:00Z",
       spans: ["2026-03-02T05:00:00Z/2026-03-02T05:10:00Z", "2026-03-02T16:40:00Z/2026-03-02T18:40:00Z"],
     });
-    expect(finding.sentence).toContain(
+    expect(String(finding.sentence)).toContain(
       "2 h 10 min of 7 d without values (1.29 %), the longest 2 h from 2026-03-02T16:40:00Z",
     );
   });
@@ -34,7 +34,7 @@ describe("gaps", () => {
     const finding = only(run(gaps, week));
     expect(finding).toMatchObject({ quantities: ["pst"], phases: ["L2"] });
     expect(finding.evidence).toMatchObject({ series: 1, of: 3, count: 1, totalS: 1800 });
-    expect(finding.sentence).toContain("(1 of 3 series)");
+    expect(String(finding.sentence)).toContain("(1 of 3 series)");
   });
 
   it("counts a beginning and an end that one table does not cover", () => {

@@ -27,7 +27,7 @@ describe("identical phases", () => {
       phases: ["L1", "L2", "system"],
       evidence: { quantity: "voltage", pairs: ["L1=L2"], equal: 1008, rows: 1008, share: 1 },
     });
-    expect(finding.sentence).toContain("agree to the last digit in 1008 of 1008 rows (100 %)");
+    expect(String(finding.sentence)).toContain("agree to the last digit in 1008 of 1008 rows (100 %)");
   });
 
   it("finds it in a log of whole volts too", () => {

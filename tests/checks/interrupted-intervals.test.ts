@@ -18,8 +18,8 @@ describe("interrupted intervals", () => {
       severity: "note",
       evidence: { intervals: 6, from: "2026-03-02T16:40:00Z", declared: 230 },
     });
-    expect(finding.sentence).toMatch(/^In 6 ten-minute intervals, the first from 2026-03-02T16:40:00Z/);
-    expect(finding.sentence).toContain("take 6 off the numbers outside");
+    expect(String(finding.sentence)).toMatch(/^In 6 ten-minute intervals, the first from 2026-03-02T16:40:00Z/);
+    expect(String(finding.sentence)).toContain("take 6 off the numbers outside");
   });
 
   it("is silent where one voltage is left, at 5 % exactly, and in a sound week", () => {

@@ -21,7 +21,7 @@ describe("interval length", () => {
       quantities: ["voltage", "thd-voltage"],
       evidence: { intervalS: 900, standardS: 600 },
     });
-    expect(finding.sentence).toContain("every 15 min");
+    expect(String(finding.sentence)).toContain("every 15 min");
   });
 
   it("lets ten minutes pass, and Plt every two hours, but not Plt every three", () => {

@@ -34,7 +34,7 @@ describe("mean outside its extremes", () => {
       min: min[341],
       max: max[341],
     });
-    expect(finding.sentence).toContain("In 2 of 1008 rows (0.198 %)");
+    expect(String(finding.sentence)).toContain("In 2 of 1008 rows (0.198 %)");
   });
 
   it("blocks above 1 % of the rows: 11 of 1008, not 10", () => {

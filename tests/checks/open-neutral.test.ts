@@ -68,16 +68,16 @@ describe("open neutral", () => {
     // Closed form: U0 = (1 + 3·60) / 3 V, U2 = 1/3 V.
     expect(finding.evidence.zeroSequence).toBeCloseTo(181 / 3, 1);
     expect(finding.evidence.ratio as number).toBeGreaterThan(100);
-    expect(finding.sentence).toContain("For 30 min (3 rows)");
-    expect(finding.sentence).toContain("this is urgent");
-    expect(finding.sentence).toContain("licensed electrician or the network operator, under the local codes");
+    expect(String(finding.sentence)).toContain("For 30 min (3 rows)");
+    expect(String(finding.sentence)).toContain("this is urgent");
+    expect(String(finding.sentence)).toContain("licensed electrician or the network operator, under the local codes");
   });
 
   it("tells a neutral of three times the phase impedance from unequal loads on a sound line", () => {
     const loose = only(run(openNeutral, line({ neutral: 3.3, amperes: 4, rows: 6 })));
     expect(loose).toMatchObject({ id: "open-neutral", danger: "open-neutral", evidence: { urgent: "no" } });
     expect(loose.evidence.ratio as number).toBeCloseTo(1 + 3 * 3.3, 0);
-    expect(loose.sentence).toContain("check the neutral soon");
+    expect(String(loose.sentence)).toContain("check the neutral soon");
 
     const sound = only(run(openNeutral, line({ neutral: 2.7, amperes: 4.5, rows: 6 })));
     expect(sound).toMatchObject({ id: "displaced-neutral", severity: "note" });
@@ -110,7 +110,7 @@ describe("open neutral", () => {
       evidence: { confirmable: "no", urgent: "yes" },
     });
     expect(urgent.evidence).not.toHaveProperty("zeroSequence");
-    expect(urgent.sentence).toContain("cannot be confirmed");
+    expect(String(urgent.sentence)).toContain("cannot be confirmed");
     const weak = only(alone({ neutral: 60, amperes: 0.3, rows: 6 }));
     expect(weak.id).toBe("displaced-neutral");
     expect(weak).not.toHaveProperty("danger");

@@ -26,7 +26,7 @@ describe("Plt from Pst", () => {
       evidence: { phase: "L1", compared: 3, disagree: 2, share: 2 / 3, at: "2026-03-02T04:00:00Z", logged: 0.6 },
     });
     expect(finding.evidence.expected).toBeCloseTo(Math.cbrt(6.75 / 12), 12);
-    expect(finding.sentence).toContain(
+    expect(String(finding.sentence)).toContain(
       "in 2 of 3 cases (66.7 %), most in the two hours from 2026-03-02T04:00:00Z with 0.6 logged and 0.82548 from Pst",
     );
   });

@@ -11,7 +11,7 @@ describe("recording length", () => {
       severity: "note",
       evidence: { lengthS: 1007 * 600, weekS: 604_800, share: 1007 / 1008 },
     });
-    expect(finding.sentence).toContain("99.9 % of the week");
+    expect(String(finding.sentence)).toContain("99.9 % of the week");
   });
 
   it("lets just a week pass", () => {

@@ -41,7 +41,7 @@ describe("repeated values", () => {
       from: "2026-03-04T02:00:00Z",
       value: 233,
     });
-    expect(finding.sentence).toContain("the longest 24 rows (4 h) of 233 V from 2026-03-04T02:00:00Z");
+    expect(String(finding.sentence)).toContain("the longest 24 rows (4 h) of 233 V from 2026-03-04T02:00:00Z");
   });
 
   it("needs more than six rows, and more than four times the log's ordinary runs", () => {

@@ -45,7 +45,7 @@ describe("all checks together", () => {
     const findings = runChecks(inputOf(withLedger(week, { outOfOrder: 3, conflicts: [startOf(4)] })));
     expect(findings.length).toBeGreaterThan(5);
     for (const { sentence, evidence } of findings) {
-      const times = sentence.match(/\d{4}-\d\d-\d\dT[\d:]+Z/g) ?? [];
+      const times = String(sentence).match(/\d{4}-\d\d-\d\dT[\d:]+Z/g) ?? [];
       for (const time of times) expect(Object.values(evidence).flat()).toContain(time);
       expect(times.every((t) => isoUtc(Date.parse(t) * 1000) === t)).toBe(true);
     }

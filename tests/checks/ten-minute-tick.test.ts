@@ -16,7 +16,7 @@ describe("ten-minute tick", () => {
       severity: "note",
       evidence: { off: 6, rows: 6, first: "2026-03-02T00:03:07Z", offsetS: 187 },
     });
-    expect(finding.sentence).toMatch(/^6 of 6 ten-minute intervals/);
+    expect(String(finding.sentence)).toMatch(/^6 of 6 ten-minute intervals/);
   });
 
   it("leaves shorter intervals alone, which are combined on the clock", () => {

@@ -15,7 +15,7 @@ describe("time base", () => {
       severity: "note",
       evidence: { assumed: "end", intervalS: 600 },
     });
-    expect(finding.sentence).toContain(
+    expect(String(finding.sentence)).toContain(
       "the end was assumed, so every time in this report may be off by one interval (10 min)",
     );
   });
@@ -23,7 +23,7 @@ describe("time base", () => {
   it("notes a zone that was only assumed", () => {
     const finding = only(run(timeBase, withTimeBase({ zoneOrigin: "assumed", zone: "UTC" })));
     expect(finding).toMatchObject({ id: "zone-assumed", severity: "note", evidence: { assumed: "UTC" } });
-    expect(finding.sentence).toContain("they were read as UTC");
+    expect(String(finding.sentence)).toContain("they were read as UTC");
   });
 
   it("finds none where the log or the setup says it", () => {

@@ -82,7 +82,7 @@ describe("report.html", () => {
     for (const row of rows) expect(page).toContain(`data-row="${row.id} ${placeText(row)}"`);
     const printed = page.split('<section class="printed">')[1] ?? "";
     for (const row of rows) expect(printed).toContain(`data-row="${row.id} ${placeText(row)}"`);
-    for (const { sentence } of FINDINGS) expect(page).toContain(escapeHtml(sentence));
+    for (const { sentence } of FINDINGS) expect(page).toContain(escapeHtml(String(sentence)));
     for (const { reason } of assessment.notAssessed) expect(page).toContain(escapeHtml(String(reason.sentence)));
     for (const { source, clause } of assessment.ruleSet.requirements) {
       expect(page).toContain(escapeHtml(source));

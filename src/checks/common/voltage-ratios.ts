@@ -1,10 +1,11 @@
 import type { Setup } from "../../recording/setup.js";
+import { say, type Text } from "../../sentence.js";
 import { figure } from "./wording.js";
 
 /** Why a measured voltage lies at a certain ratio to the declared one, and what to do about it. */
 export interface Explanation {
   readonly id: string;
-  readonly sentence: string;
+  readonly sentence: Text;
 }
 
 interface UsualRatio {
@@ -12,7 +13,7 @@ interface UsualRatio {
   readonly ratio: number;
   /** How close the ratio must be where a very bad supply could reach it too. */
   readonly tolerance: number;
-  readonly sentence: (median: number, setup: Setup) => string;
+  readonly sentence: (median: number, setup: Setup) => Text;
 }
 
 const SQRT3 = Math.sqrt(3);
@@ -20,9 +21,9 @@ const SQRT3 = Math.sqrt(3);
 const WIDE = 0.1;
 
 const transformer = () =>
-  "that is the factor of a wrong voltage transformer ratio or a misplaced decimal point, so give voltageRatio in the setup, or --declared";
+  say`that is the factor of a wrong voltage transformer ratio or a misplaced decimal point, so give voltageRatio in the setup, or --declared`;
 const unit = () =>
-  "that is the factor between V and kV or mV and V, so state the unit of the voltage columns in the setup, or give --declared in volts";
+  say`that is the factor between V and kV or mV and V, so state the unit of the voltage columns in the setup, or give --declared in volts`;
 
 const USUAL: readonly UsualRatio[] = [
   {
@@ -31,8 +32,8 @@ const USUAL: readonly UsualRatio[] = [
     tolerance: 0.03,
     sentence: (_, { connection, declaredVoltage }) =>
       connection.value === "delta"
-        ? `that is √3 and the declared voltage seems to be phase to neutral, so give it phase to phase: --declared ${figure(declaredVoltage.value * SQRT3)}`
-        : `that is √3 and the log seems to hold voltages between phases, so give --connection delta and the declared voltage between phases: --declared ${figure(declaredVoltage.value * SQRT3)}`,
+        ? say`that is √3 and the declared voltage seems to be phase to neutral, so give it phase to phase: --declared ${figure(declaredVoltage.value * SQRT3)}`
+        : say`that is √3 and the log seems to hold voltages between phases, so give --connection delta and the declared voltage between phases: --declared ${figure(declaredVoltage.value * SQRT3)}`,
   },
   {
     id: "phase-to-neutral-logged",
@@ -40,8 +41,8 @@ const USUAL: readonly UsualRatio[] = [
     tolerance: 0.03,
     sentence: (_, { connection, declaredVoltage }) =>
       connection.value === "delta"
-        ? `that is 1/√3 and the log seems to hold voltages to neutral, so give --connection star and the declared voltage to neutral: --declared ${figure(declaredVoltage.value / SQRT3)}`
-        : `that is 1/√3 and the declared voltage seems to be phase to phase, so give it to neutral: --declared ${figure(declaredVoltage.value / SQRT3)}`,
+        ? say`that is 1/√3 and the log seems to hold voltages to neutral, so give --connection star and the declared voltage to neutral: --declared ${figure(declaredVoltage.value / SQRT3)}`
+        : say`that is 1/√3 and the declared voltage seems to be phase to phase, so give it to neutral: --declared ${figure(declaredVoltage.value / SQRT3)}`,
   },
   { id: "factor-2", ratio: 2, tolerance: 0.02, sentence: transformer },
   { id: "factor-1/2", ratio: 0.5, tolerance: 0.02, sentence: transformer },
@@ -65,7 +66,7 @@ export function explain(median: number, setup: Setup, certain: boolean): Explana
     if (secondary !== undefined) {
       return {
         id: "secondary-voltage",
-        sentence: `that is near ${figure(secondary)} V, a secondary voltage of voltage transformers, so give their ratio as voltageRatio in the setup, such as ${figure(declared)}/${figure(secondary)}`,
+        sentence: say`that is near ${figure(secondary)} V, a secondary voltage of voltage transformers, so give their ratio as voltageRatio in the setup, such as ${figure(declared)}/${figure(secondary)}`,
       };
     }
   }
