@@ -1,9 +1,10 @@
 import { UsageError } from "../errors.js";
+import { Numeral, say, strung, type Text } from "../sentence.js";
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase } from "./quantity.js";
 import type { Ledger, Recording } from "./recording.js";
 import type { GivenSetup, MeasurementSettings, Setup, Stated } from "./setup.js";
 import { photovoltaicText } from "./setup-marks.js";
-import { USUAL_MEASUREMENT } from "./usual-measurement.js";
+import { USUAL_MEASUREMENT as USUAL } from "./usual-measurement.js";
 
 /** What the chosen limit set says about the supply it is for. */
 export interface SupplyFacts {
@@ -60,7 +61,7 @@ export function resolveSetup(
       value: timeBase.intervalLabel,
       origin: timeBase.labelOrigin,
       ...(timeBase.labelOrigin === "inferred" && {
-        reason: String(timeBase.labelReason ?? "the header of the time column says so"),
+        reason: timeBase.labelReason ?? "the header of the time column says so",
       }),
       ...(timeBase.labelOrigin === "assumed" && {
         reason:
@@ -71,9 +72,9 @@ export function resolveSetup(
       ? stated(facts.id)
       : { value: facts.id, origin: "assumed", reason: "no limit set was named (--rules); this is the default" },
     ...(sampled && { measurement: describeMeasurement(given.measurement) }),
-    ...(given.voltageRatio !== undefined && { voltageRatio: stated(String(given.voltageRatio)) }),
-    ...(given.currentRatio !== undefined && { currentRatio: stated(String(given.currentRatio)) }),
-    ...(given.photovoltaic !== undefined && { photovoltaic: stated(String(photovoltaicText(given.photovoltaic))) }),
+    ...(given.voltageRatio !== undefined && { voltageRatio: stated(new Numeral(String(given.voltageRatio))) }),
+    ...(given.currentRatio !== undefined && { currentRatio: stated(new Numeral(String(given.currentRatio))) }),
+    ...(given.photovoltaic !== undefined && { photovoltaic: stated(photovoltaicText(given.photovoltaic)) }),
   };
 }
 
@@ -81,18 +82,21 @@ function stated<T>(value: T): Stated<T> {
   return { value, origin: "given" };
 }
 
-function instrumentText(instrument: NonNullable<GivenSetup["instrument"]>): string {
+function instrumentText(instrument: NonNullable<GivenSetup["instrument"]>): Text {
   const { type, class: accuracy, serialNumber, firmware, calibrationDate, calibrationDue, certificate } = instrument;
   const parts = [
     type,
-    accuracy !== undefined && `class ${accuracy} (IEC 61000-4-30)`,
-    serialNumber !== undefined && `serial number ${serialNumber}`,
-    firmware !== undefined && `firmware ${firmware}`,
-    calibrationDate !== undefined && `calibrated ${calibrationDate}`,
-    calibrationDue !== undefined && `calibration due ${calibrationDue}`,
-    certificate !== undefined && `certificate ${certificate}`,
+    accuracy !== undefined && say`class ${accuracy} (IEC 61000-4-30)`,
+    serialNumber !== undefined && say`serial number ${serialNumber}`,
+    firmware !== undefined && say`firmware ${firmware}`,
+    calibrationDate !== undefined && say`calibrated ${calibrationDate}`,
+    calibrationDue !== undefined && say`calibration due ${calibrationDue}`,
+    certificate !== undefined && say`certificate ${certificate}`,
   ];
-  return parts.filter((p) => typeof p === "string").join(", ");
+  return strung(
+    parts.filter((part) => part !== undefined && part !== false),
+    ", ",
+  );
 }
 
 /** A guard band is as wide as the uncertainty: without one there is none. */
@@ -108,7 +112,7 @@ function refuseGuardWithoutUncertainty({ decisionRule, instrument = {} }: GivenS
 function networkText(
   { level, interconnected, earthing }: NonNullable<GivenSetup["network"]>,
   facts: SupplyFacts,
-): string {
+): Text {
   if (level !== undefined && level !== facts.level) {
     throw new UsageError(
       `The setup says that the network is ${level}, but ${facts.title} holds for ${facts.level}; correct "network" or give the limit set of its level with --rules.`,
@@ -122,34 +126,43 @@ function networkText(
   }
   const parts = [
     level,
-    interconnected !== undefined && `${interconnected ? "" : "not "}interconnected`,
-    earthing !== undefined && `earthing ${earthing}`,
+    interconnected !== undefined && (interconnected ? say`interconnected` : say`not interconnected`),
+    earthing !== undefined && say`earthing ${earthing}`,
   ];
-  return parts.filter((p) => typeof p === "string").join(", ");
+  return strung(
+    parts.filter((part) => part !== undefined && part !== false),
+    ", ",
+  );
 }
 
 /** All thresholds and methods in words, the usual ones included. */
-function describeMeasurement(given: MeasurementSettings = {}): Stated<string> {
-  const { dip, swell, interruption, hysteresis, reference, rapidVoltageChange, transient, lamp, harmonics } = {
-    ...USUAL_MEASUREMENT,
-    ...given,
-  };
-  const { inrushA, smoothedHarmonics = false, signallingFrequencies = [] } = given;
+function describeMeasurement(given: MeasurementSettings = {}): Stated<Text> {
+  const { reference = USUAL.reference, harmonics = USUAL.harmonics, lamp = USUAL.lamp } = given;
+  const { dip = USUAL.dip, swell = USUAL.swell, interruption = USUAL.interruption } = given;
+  const { hysteresis = USUAL.hysteresis, transient = USUAL.transient } = given;
+  const { rapidVoltageChange = USUAL.rapidVoltageChange, inrushA } = given;
+  const { smoothedHarmonics = false, signallingFrequencies = [] } = given;
+  const frequencies = strung(
+    signallingFrequencies.map((hertz) => new Numeral(String(hertz))),
+    ", ",
+  );
+  const groups = { subgroups: say`harmonics by subgroups`, groups: say`harmonics by groups` }[harmonics];
   const parts = [
-    `dips below ${dip} %, swells above ${swell} %, interruptions below ${interruption} %, hysteresis ${hysteresis} %, reference ${reference} voltage`,
-    `rapid voltage changes from ${rapidVoltageChange} %`,
-    `transients from ${transient} % of the crest`,
-    inrushA === undefined ? "inrush currents not looked for" : `inrush currents from ${inrushA} A`,
-    `harmonics by ${harmonics}${smoothedHarmonics ? ", smoothed with 1.5 s" : ""}`,
-    `flicker for the ${lamp} V lamp`,
+    say`dips below ${dip} %, swells above ${swell} %, interruptions below ${interruption} %, hysteresis ${hysteresis} %`,
+    reference === "declared" ? say`reference declared voltage` : say`reference sliding voltage`,
+    say`rapid voltage changes from ${rapidVoltageChange} %`,
+    say`transients from ${transient} % of the crest`,
+    inrushA === undefined ? say`inrush currents not looked for` : say`inrush currents from ${inrushA} A`,
+    smoothedHarmonics ? say`${groups}, smoothed with ${1.5} s` : groups,
+    say`flicker for the ${lamp} V lamp`,
     signallingFrequencies.length === 0
-      ? "mains signalling not measured"
-      : `mains signalling at ${signallingFrequencies.join(", ")} Hz`,
+      ? say`mains signalling not measured`
+      : say`mains signalling at ${frequencies} Hz`,
   ];
-  const value = parts.join("; ");
+  const value = strung(parts, "; ");
   return Object.keys(given).length > 0
     ? { value, origin: "given" }
-    : { value, origin: "assumed", reason: "the usual settings (setup: measurement)" };
+    : { value, origin: "assumed", reason: say`the usual settings (setup: measurement)` };
 }
 
 /** Phases that any column or channel of the log was taken for, with values or without. */

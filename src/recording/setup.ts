@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { Text } from "../sentence.js";
 import { LOGGED_QUANTITIES, type LoggedQuantity } from "./quantity.js";
 import {
   decisionRuleSchema,
@@ -130,24 +131,24 @@ export type ChannelSetup = z.infer<typeof channelSetupSchema>;
 export interface Stated<T> {
   readonly value: T;
   readonly origin: "given" | "inferred" | "assumed";
-  readonly reason?: string;
+  readonly reason?: Text;
 }
 
 /** The setup a verdict rests on: every fact that decides it, with its origin. */
 export interface Setup {
   readonly site?: Stated<string>;
   readonly measuringPoint?: Stated<string>;
-  readonly instrument?: Stated<string>;
-  readonly network?: Stated<string>;
+  readonly instrument?: Stated<Text>;
+  readonly network?: Stated<Text>;
   readonly connection: Stated<"star" | "delta" | "single">;
   readonly declaredVoltage: Stated<number>;
   readonly nominalFrequency: Stated<50 | 60>;
   readonly zone: Stated<string>;
   readonly intervalLabel: Stated<"start" | "end">;
   readonly ruleSet: Stated<string>;
-  readonly voltageRatio?: Stated<string>;
-  readonly currentRatio?: Stated<string>;
-  readonly photovoltaic?: Stated<string>;
+  readonly voltageRatio?: Stated<Text>;
+  readonly currentRatio?: Stated<Text>;
+  readonly photovoltaic?: Stated<Text>;
   /** Thresholds and methods, where waveforms are measured. */
-  readonly measurement?: Stated<string>;
+  readonly measurement?: Stated<Text>;
 }

@@ -33,8 +33,9 @@ export function setupName(key: string): Text {
 }
 
 /** "230 V", "star". */
-export function setupValue(key: string, value: string | number): Text {
+export function setupValue(key: string, value: Text | number): Text {
   if (typeof value === "string") return SETUP_VALUES[key]?.[value] ?? value;
+  if (typeof value !== "number") return value;
   const unit = SETUP_UNITS[key];
   const number = new Numeral(String(value));
   return unit === undefined ? number : strung([number, unit], " ");

@@ -106,7 +106,7 @@ export const weekSchema = z.strictObject({
 });
 
 const stated = z.strictObject({
-  value: z.union([z.string(), z.number()]),
+  value: z.union([text, z.number()]),
   origin: z.enum(["given", "inferred", "assumed"]),
   reason: text.optional(),
 });

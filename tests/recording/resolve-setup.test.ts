@@ -85,8 +85,8 @@ describe("the setup a verdict rests on", () => {
     expect(given).toMatchObject({
       connection: { value: "star", origin: "given" },
       declaredVoltage: { value: 240, origin: "given" },
-      instrument: { value: "class A (IEC 61000-4-30), serial number 7" },
     });
+    expect(String(given.instrument?.value)).toBe("class A (IEC 61000-4-30), serial number 7");
   });
 });
 
@@ -101,6 +101,6 @@ describe("a network that the limit set is not for", () => {
 
   it("is named in the setup where the two agree", () => {
     const network = { level: "LV" as const, interconnected: true, earthing: "TT" };
-    expect(resolve({ network }, true, levels, LV).network?.value).toBe("LV, interconnected, earthing TT");
+    expect(String(resolve({ network }, true, levels, LV).network?.value)).toBe("LV, interconnected, earthing TT");
   });
 });

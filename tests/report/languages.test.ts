@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { faultsOf, templates, templatesIn } from "../../scripts/phrases.mjs";
+import type { GivenSetup } from "../../src/recording/setup.js";
 import { htmlReport } from "../../src/report/html/index.js";
 import { resultsText } from "../../src/report/json.js";
 import { LANGUAGES } from "../../src/report/languages/index.js";
@@ -93,7 +94,23 @@ const RESULTS: readonly [string, () => Promise<Report>][] = [
   ["two days", () => sampleReport({ days: 2, orders: 3, zone: "UTC" })],
   ["a storm", storm],
   ["twelve seconds of waveforms", shortReport],
+  ["a week with an exclusion and the uncertainty of a class", () => sampleReport({ orders: 3, given: CAREFUL })],
 ];
+
+const CAREFUL: GivenSetup = {
+  exclusions: [
+    {
+      from: "2026-03-02T16:00",
+      to: "2026-03-02T17:30",
+      reason: "exceptional-weather",
+      assertedBy: "Xxx",
+      reference: "Xxx",
+    },
+  ],
+  instrument: { type: "Xxx", class: "S" },
+  decisionRule: "guarded",
+  report: { number: "Xxx" },
+};
 
 const DANGER = {
   id: "open-neutral",
@@ -107,7 +124,7 @@ const DANGER = {
 
 describe.each(RESULTS)("%s", async (_, make) => {
   const { assessment, measurements } = await make();
-  const known = untranslated(assessment);
+  const known = [...untranslated(assessment), "Xxx"];
   const pageIn = async (language: Language) => {
     const files = await htmlReport.render(assessment, measurements, { language, vega: async () => "var vega;" });
     return String(files[0]?.content);

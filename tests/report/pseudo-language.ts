@@ -36,7 +36,8 @@ export function untranslated({ setup, recording, ruleSet, sources, tool, weeks, 
     ...orders.map((order) => order.source),
   ]);
   const said = [
-    ...Object.values(setup).flatMap(({ value, reason }) => [value, reason]),
+    ...[setup.site, setup.measuringPoint, setup.instrument, setup.zone, setup.ruleSet].map((entry) => entry?.value),
+    ...Object.values(setup).map(({ reason }) => reason),
     ...sources.flatMap(({ name, format, sha256 }) => [name, format, sha256]),
     ...recording.columns.flatMap(({ file, header, reason, takenFor }) => [file, header, reason, takenFor]),
     ...recording.findings.map(({ sentence }) => sentence),
