@@ -1,6 +1,6 @@
 import { COLLECTION, EMBEDDED_BYTES, ENTRY_BYTES, ENTRY_PLACES, SCALAR, VECTOR } from "./entry.js";
 import { guidBytes } from "./guid.js";
-import { PHYSICAL_TYPES } from "./physical-types.js";
+import { PHYSICAL_TYPES, type PhysicalType } from "./physical-types.js";
 
 /** An element to be written. Values of a timestamp are instants, of a GUID its text, of CHAR1 a string. */
 export type WrittenElement = { readonly tag: string } & (
@@ -48,9 +48,12 @@ function writeContent(out: GrowingBytes, element: WrittenElement, embed: boolean
   } else {
     const { type, vector } = element;
     const items = typeof vector === "string" ? textItems(vector) : vector;
-    const at = out.place(4 + items.length * bytesOf(type));
+    const step = bytesOf(type);
+    const at = out.place(4 + items.length * step);
     out.view.setInt32(at, items.length, true);
-    for (let i = 0; i < items.length; i++) writeItem(out, at + 4 + i * bytesOf(type), type, items[i] as number);
+    const { view } = out;
+    const write = writerOf(type);
+    for (let i = 0; i < items.length; i++) write(view, at + 4 + i * step, items[i] as number);
   }
 }
 
@@ -64,9 +67,13 @@ function writeItem({ view, bytes }: GrowingBytes, at: number, type: number, valu
     bytes.set(guidBytes(value), at);
     return;
   }
+  writerOf(type)(view, at, value);
+}
+
+function writerOf(type: number): NonNullable<PhysicalType["write"]> {
   const { write, name } = PHYSICAL_TYPES.get(type) ?? {};
   if (write === undefined) throw new RangeError(`values of ${name ?? `type ${type}`} are not written`);
-  write(view, at, value);
+  return write;
 }
 
 function bytesOf(type: number): number {

@@ -153,14 +153,16 @@ type ValuedSeries = Extract<WrittenSeries, { values: ArrayLike<number> }>;
 function stored({ type, values, scale = 1, offset = 0 }: ValuedSeries): ArrayLike<number> {
   const range = WHOLE[type];
   if (range === undefined && scale === 1 && offset === 0) return values;
-  const numbers = Float64Array.from(values, (value) => (value - offset) / scale);
-  if (range === undefined) return numbers;
-  const [least, greatest] = range;
-  return numbers.map((number) => {
-    const whole = Math.round(number);
-    if (!(whole >= least && whole <= greatest)) throw new RangeError(`${number} cannot be written as ${type}`);
-    return whole;
-  });
+  const numbers = new Float64Array(values.length);
+  for (let i = 0; i < numbers.length; i++) {
+    const number = ((values[i] as number) - offset) / scale;
+    const item = range === undefined ? number : Math.round(number);
+    if (range !== undefined && !(item >= range[0] && item <= range[1])) {
+      throw new RangeError(`${number} cannot be written as ${type}`);
+    }
+    numbers[i] = item;
+  }
+  return numbers;
 }
 
 const WHOLE: Readonly<Record<string, readonly [number, number]>> = {
