@@ -18,10 +18,11 @@ import { type SynthesisedSource, synthesise } from "../synth/synthesise.js";
 import { truthOf } from "../synth/truth.js";
 import { waveformCsv } from "../synth/waveform-csv.js";
 import type { FolderFile } from "./files.js";
+import { pqdifBlock, pqdifIntervals, pqdifWaveforms } from "./made-pqdif.js";
 
 export interface LogForm {
-  /** A pair of files (.cfg, .dat), one file (.cff) or text. */
-  readonly format: "comtrade" | "cff" | "csv";
+  /** Waveforms as a pair of files (.cfg, .dat), one file (.cff) or text, with interval logs as text; or all as PQDIF. */
+  readonly format: "comtrade" | "cff" | "csv" | "pqdif";
   readonly kind: WrittenRecord["kind"];
   readonly edition: WrittenRecord["edition"];
 }
@@ -45,13 +46,21 @@ export function madeLog(
   const setup = stringify(setupOf(scenario, form));
   return [
     ...(scenario.samplesPerSecond === undefined ? [] : waveformFiles(scenario, name, form, progress)),
-    ...scenario.intervalLogs.map((log) => ({ path: `${name}-${log}.csv`, content: intervalLogLines(scenario, log) })),
+    ...scenario.intervalLogs.map((log) =>
+      form.format === "pqdif"
+        ? { path: `${name}-${log}.pqd`, content: pqdifIntervals(scenario, log, `${name}-${log}.pqd`) }
+        : { path: `${name}-${log}.csv`, content: intervalLogLines(scenario, log) },
+    ),
     { path: `${name}.setup.yaml`, content: setup },
     { path: "truth.json", content: `${JSON.stringify({ schema: 1, tool, ...truthOf(scenario) }, null, 2)}\n` },
   ];
 }
 
 function waveformFiles(scenario: CheckedScenario, name: string, form: LogForm, progress: Progress): FolderFile[] {
+  if (form.format === "pqdif") {
+    const source = watched(synthesise(scenario, pqdifBlock(scenario)), progress);
+    return [{ path: `${name}.pqd`, content: pqdifWaveforms(scenario, source, `${name}.pqd`) }];
+  }
   const source = watched(synthesise(scenario), progress);
   if (form.format === "csv") return [{ path: `${name}.csv`, content: waveformCsv(source) }];
   const record = recordOf(scenario, source, form);
@@ -135,7 +144,8 @@ function setupOf(scenario: CheckedScenario, { format, edition }: LogForm): Given
     nominalFrequency,
     zone: shownTwice ? offsetText(zone.offsetAt(start)) : scenario.zone,
     ...(scenario.intervalLogs.length > 0 && { intervalLabel: "start" }),
+    ...(scenario.samplesPerSecond !== undefined && format === "csv" && { start: isoUtc(start) }),
     ...(scenario.samplesPerSecond !== undefined &&
-      (format === "csv" ? { start: isoUtc(start) } : { dateOrder: edition === 1991 ? "mdy" : "dmy" })),
+      (format === "comtrade" || format === "cff") && { dateOrder: edition === 1991 ? "mdy" : "dmy" }),
   };
 }

@@ -86,7 +86,7 @@ async function assessed(
     await run(["synth", join(folder, `${name}.yaml`), "--out", out, "--quiet", ...args], io, false),
     await run(
       // biome-ignore format: a command line
-      ["assess", join(out, `${name}.${args.includes("csv") ? "csv" : "cfg"}`), "--setup", join(out, `${name}.setup.yaml`), "--out", report, "--format", "json", "--quiet"],
+      ["assess", join(out, `${name}.${{ csv: "csv", pqdif: "pqd" }[args[1] ?? ""] ?? "cfg"}`), "--setup", join(out, `${name}.setup.yaml`), "--out", report, "--format", "json", "--quiet"],
       io,
       false,
     ),
@@ -109,7 +109,7 @@ function within(expected: number, tolerance: number, [min, max]: readonly [numbe
   expect(max).toBeLessThanOrEqual(expected + tolerance);
 }
 
-describe.each([["comtrade"], ["csv"]])("a steady signal as %s", (format) => {
+describe.each([["comtrade"], ["csv"], ["pqdif"]])("a steady signal as %s", (format) => {
   it("is measured as it was made", async () => {
     const { truth, results } = await assessed(`steady-${format}`, STEADY, "--format", format);
     const [span] = truth.spans as [Truth["spans"][number]];

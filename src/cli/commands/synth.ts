@@ -19,8 +19,11 @@ export function registerSynth(program: Command, io: Io): void {
     .description("Make a log with known disturbances, its truth (truth.json) and the setup to read it with")
     .option("--out <folder>", "folder of the log (default: made-logs/<name of the scenario>)")
     .addOption(
-      new Option("--format <format>", "of the waveforms: COMTRADE as a pair or in one file (cff), or text")
-        .choices(["comtrade", "cff", "csv"])
+      new Option(
+        "--format <format>",
+        "of the waveforms: COMTRADE as a pair or in one file (cff), or text; pqdif: of all logs",
+      )
+        .choices(["comtrade", "cff", "csv", "pqdif"])
         .default("comtrade"),
     )
     .addOption(

@@ -22,6 +22,8 @@ export interface WrittenQuantity {
   readonly max?: ArrayLike<number>;
   /** Smallest step of the values; with it they are stored as whole numbers of it where they fit, else as they are. */
   readonly step?: number;
+  /** Smallest step of the values as the definition states it; default: `step`. */
+  readonly resolution?: number;
 }
 
 const [VALUES, SCALED, INCREMENT] = [1, 2, 4] as const;
@@ -112,7 +114,7 @@ const FLAGS: WrittenChannelDefinition = {
 };
 
 function definitionOf(
-  { quantity, phase, step }: WrittenQuantity,
+  { quantity, phase, step, resolution = step }: WrittenQuantity,
   parts: readonly (keyof typeof VALUE_TYPES)[],
   stored: readonly { readonly scaled: boolean }[],
 ): WrittenChannelDefinition {
@@ -133,7 +135,7 @@ function definitionOf(
         units: UNITS[unit] ?? 0,
         characteristic,
         storage: stored[i]?.scaled ? VALUES | SCALED : VALUES,
-        ...(step !== undefined && { resolution: step }),
+        ...(resolution !== undefined && { resolution }),
       })),
     ],
   };
@@ -156,7 +158,7 @@ function storedAs(values: ArrayLike<number>, step: number | undefined): { series
 
 /**
  * Samples as an observation: seconds after the start by increments, shared by all channels.
- * @param step V or A per count: then stored as whole numbers of 16 bits
+ * @param steps V or A per count: then stored as whole numbers of 16 bits, or of 32 where they need them
  */
 export function waveformObservation(
   definitions: Definitions,
@@ -180,11 +182,20 @@ export function waveformObservation(
           c === 0
             ? { type: "REAL8", steps: [[values.length, 1 / samplesPerSecond]] }
             : { share: { channel: 0, series: 0 } },
-          step === undefined ? { type: "REAL4", values } : { type: "INTEGER2", values, scale: step, offset: 0 },
+          step === undefined
+            ? { type: "REAL4", values }
+            : { type: wholeType(values, step), values, scale: step, offset: 0 },
         ],
       };
     }),
   };
+}
+
+function wholeType(values: ArrayLike<number>, step: number): keyof typeof LARGEST {
+  for (let i = 0; i < values.length; i++) {
+    if (Math.abs(values[i] as number) > LARGEST.INTEGER2 * step) return "INTEGER4";
+  }
+  return "INTEGER2";
 }
 
 function waveformDefinition(
