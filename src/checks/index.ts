@@ -1,5 +1,4 @@
 import type { Finding } from "../recording/finding.js";
-import { calibration } from "./calibration.js";
 import type { Check, CheckInput } from "./check.js";
 import { clippedMaximum } from "./clipped-maximum.js";
 import { clockChange } from "./clock-change.js";
@@ -48,7 +47,6 @@ export const CHECKS: readonly Check[] = [
   firstFlicker,
   loggedEvents,
   recordingLength,
-  calibration,
   intervalLength,
   gaps,
   duplicateRows,

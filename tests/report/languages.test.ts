@@ -1,8 +1,6 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { parse } from "yaml";
 import { faultsOf, templates, templatesIn } from "../../scripts/phrases.mjs";
-import { type GivenSetup, setupSchema } from "../../src/recording/setup.js";
+import type { GivenSetup } from "../../src/recording/setup.js";
 import { htmlReport } from "../../src/report/html/index.js";
 import { resultsText } from "../../src/report/json.js";
 import { LANGUAGES } from "../../src/report/languages/index.js";
@@ -10,7 +8,6 @@ import { ENGLISH, inLanguage, type Language } from "../../src/report/languages/l
 import { svg } from "../../src/report/pictures.js";
 import { terminalText } from "../../src/report/terminal.js";
 import { say } from "../../src/sentence.js";
-import { runLogs } from "../support/whole-run.js";
 import { madeEvent, madeRecord, manyEvents, shortReport } from "./event-support.js";
 import { escaped, numbersIn, PSEUDO, shownText, untranslated } from "./pseudo-language.js";
 import { type Report, sampleReport } from "./support.js";
@@ -84,12 +81,6 @@ const storm = async (): Promise<Report> => {
   return sampleReport({ events: made, rules: "en50160-2022-lv", orders: 7 });
 };
 
-const everyFlaw = async (): Promise<Report> => {
-  const folder = new URL("../../sample-logs/", import.meta.url);
-  const setup = setupSchema.parse(parse(readFileSync(new URL("every-flaw.setup.yaml", folder), "utf8")));
-  return runLogs([{ name: "every-flaw.csv", bytes: readFileSync(new URL("every-flaw.csv", folder)) }], setup);
-};
-
 const RESULTS: readonly [string, () => Promise<Report>][] = [
   ["a week that does not conform, with a danger", () => sampleReport({ orders: 7, findings: [DANGER] })],
   [
@@ -103,7 +94,6 @@ const RESULTS: readonly [string, () => Promise<Report>][] = [
   ["two days", () => sampleReport({ days: 2, orders: 3, zone: "UTC" })],
   ["a storm", storm],
   ["twelve seconds of waveforms", shortReport],
-  ["a log with every flaw", everyFlaw],
   ["a week with an exclusion and the uncertainty of a class", () => sampleReport({ orders: 3, given: CAREFUL })],
 ];
 

@@ -164,16 +164,9 @@ export const KNOWN = {
   disturbances: new Set<string>(Object.values(DISTURBANCE)),
 } as const;
 
-const TAGS = new Map<string, { readonly name: string; readonly guid: string }>(
-  Object.entries(TAG).map(([name, guid]) => [guid, { name: `tag${name}`, guid }]),
-);
+const TAG_NAMES = new Map<string, string>(Object.entries(TAG).map(([name, guid]) => [guid, `tag${name}`]));
 
-/** The one text of a tag that is read here, so that millions of entries do not keep their own; empty for others. */
-export function knownTag(guid: string): string {
-  return TAGS.get(guid)?.guid ?? "";
-}
-
-/** A tag as the headers name it. */
+/** A tag as the headers name it, or its identifier where it is none of those read here. */
 export function tagName(guid: string): string {
-  return TAGS.get(guid)?.name ?? guid;
+  return TAG_NAMES.get(guid) ?? guid;
 }

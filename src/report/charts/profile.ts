@@ -4,7 +4,7 @@ import { limitValue } from "../wording.js";
 import { axisTitle, lineLabel, profileNote, profileTitle, timeAxisTitle } from "../wording-charts.js";
 import type { Chart, Columns } from "./chart.js";
 import { type ProfileData, profileData } from "./profile-data.js";
-import { BAND, EXCLUDED, FULL_WIDTH, INK, OUTSIDE, phaseStyle } from "./style.js";
+import { BAND, FULL_WIDTH, INK, OUTSIDE, phaseStyle } from "./style.js";
 import type { Subject } from "./subject.js";
 
 const PROFILE_WIDTH = FULL_WIDTH - 230;
@@ -32,11 +32,7 @@ export function profile(subject: Subject): Chart {
     kind: "time",
     width: FULL_WIDTH,
     spec: specOf(subject, range, points.hasExtremes),
-    data: {
-      profile: points.columns,
-      limits: limitLines(subject, lines, range, height),
-      ...(subject.excluded.length > 0 && { excluded: excludedColumns(subject) }),
-    },
+    data: { profile: points.columns, limits: limitLines(subject, lines, range, height) },
     extent: extentOf(subject),
     offset: offsetText(subject.clock, subject.start),
     unit: subject.unit,
@@ -50,15 +46,6 @@ type Range = readonly [number, number];
 function extentOf({ clock, start, end }: Subject): Range {
   const offset = clock.offsetAt(start);
   return [(start + offset) / 1000, (end + offset) / 1000];
-}
-
-/** Start and end of each excluded span on the chart's clock. */
-function excludedColumns({ clock, start, excluded }: Subject): Columns {
-  const offset = clock.offsetAt(start);
-  return {
-    from: excluded.map(({ from }) => (from + offset) / 1000),
-    to: excluded.map(({ to }) => (to + offset) / 1000),
-  };
 }
 
 /**
@@ -121,7 +108,6 @@ function specOf(subject: Subject, range: Range, hasExtremes: boolean): Record<st
   };
   const layer = [
     ...bandLayer(subject.limits[0], range),
-    ...excludedLayer(subject, x),
     ...(hasExtremes
       ? [
           {
@@ -188,18 +174,6 @@ function bandLayer(row: Row | undefined, [low, high]: Range): Record<string, unk
       data: { values: [{}] },
       mark: { type: "rect", color: BAND },
       encoding: { y: { datum: min, type: "quantitative" }, y2: { datum: max } },
-    },
-  ];
-}
-
-/** Excluded spans as fields over the whole height; the course stays visible on them. */
-function excludedLayer({ excluded }: Subject, x: Record<string, unknown>): Record<string, unknown>[] {
-  if (excluded.length === 0) return [];
-  return [
-    {
-      data: { name: "excluded" },
-      mark: { type: "rect", color: EXCLUDED, clip: true },
-      encoding: { x: { ...x, field: "from" }, x2: { field: "to" } },
     },
   ];
 }

@@ -1,4 +1,3 @@
-import { overlaps, type Span, unionOf } from "../../recording/excluded-span.js";
 import { type IntervalSeries, isValid, type Measurements } from "../../recording/measurements.js";
 import {
   PHASE_TO_NEUTRAL,
@@ -30,8 +29,6 @@ export interface Subject {
   readonly clock: LocalClock;
   readonly start: Instant;
   readonly end: Instant;
-  /** Spans in which nothing counts. */
-  readonly excluded: readonly Span[];
   /** Whether the recording is longer than the period that the tables count. */
   readonly isLonger: boolean;
 }
@@ -39,9 +36,7 @@ export interface Subject {
 export interface SubjectPhase {
   readonly phase: Phase;
   readonly series: IntervalSeries;
-  /** Valid intervals; flagged ones only where the requirement counts them. */
-  readonly drawn: readonly number[];
-  /** Those of them that count: all that no excluded span overlaps. */
+  /** Valid intervals that count; flagged ones only where the requirement counts them. */
   readonly counted: readonly number[];
   /** Those of them above, and below, the first limit. */
   readonly above: readonly number[];
@@ -86,7 +81,6 @@ const FEWEST = 12;
  */
 export function subjectsOf(assessment: Assessment, measurements: Measurements): Subject[] {
   const clock = localClock(assessment.recording);
-  const excluded = excludedIn(assessment, measurements);
   const week = decidingWeek(assessment);
   const length = week === undefined ? 0 : instantOf(week.end) - instantOf(week.start);
   const isLonger = week !== undefined && measurements.end - measurements.start > length;
@@ -107,13 +101,12 @@ export function subjectsOf(assessment: Assessment, measurements: Measurements): 
       hertz,
       unit: QUANTITIES[quantity].unit,
       interval: first.interval,
-      phases: series.map((s) => subjectPhase(s, kept[0], excluded)),
+      phases: series.map((s) => subjectPhase(s, kept[0])),
       limits: kept,
       orientation: fewJudged ? limits.filter((row) => row.order === order) : [],
       clock,
       start: measurements.start,
       end: measurements.end,
-      excluded,
       isLonger,
     };
   });
@@ -179,31 +172,20 @@ function isJudged(phase: Phase, limits: readonly Row[], assessment: Assessment):
   );
 }
 
-/** The excluded spans, cut to the recording; one outside the part that was assessed drops out. */
-function excludedIn({ exclusions }: Assessment, { start, end }: Measurements): Span[] {
-  return unionOf(
-    exclusions.map(({ from, to }) => ({ from: Math.max(start, instantOf(from)), to: Math.min(end, instantOf(to)) })),
-  );
-}
-
-function subjectPhase(series: IntervalSeries, row: Row | undefined, excluded: readonly Span[]): SubjectPhase {
+function subjectPhase(series: IntervalSeries, row: Row | undefined): SubjectPhase {
   const withoutFlagged = row !== undefined && row.n !== row.counts.withFlagged.n;
-  const drawn: number[] = [];
   const counted: number[] = [];
   const above: number[] = [];
   const below: number[] = [];
   const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = row?.limit ?? {};
   for (let i = 0; i < series.values.length; i++) {
     if (!isValid(series, i) || (withoutFlagged && series.flagged[i] === 1)) continue;
-    drawn.push(i);
-    const start = series.starts[i] as number;
-    if (overlaps(excluded, start, start + series.interval)) continue;
     counted.push(i);
     const value = series.values[i] as number;
     if (value > max) above.push(i);
     else if (value < min) below.push(i);
   }
-  return { phase: series.phase, series, drawn, counted, above, below };
+  return { phase: series.phase, series, counted, above, below };
 }
 
 export function outsideOf({ above, below }: SubjectPhase): number {

@@ -17,7 +17,7 @@ import { summarySection } from "./summary.js";
 export const htmlReport: Renderer = {
   id: "html",
   title: "report.html: statement, tables, charts and evidence in one page that opens offline",
-  render: async (result, measurements, { language, vega, resultsSha256 }) => {
+  render: async (result, measurements, { language, vega }) => {
     const assessment = inLocalTime(result);
     const clock = localClock(assessment.recording);
     const week = decidingWeek(assessment);
@@ -32,7 +32,7 @@ export const htmlReport: Renderer = {
       charts: await chartsSection(chartSections(assessment, measurements), language),
       events: await eventsSection(assessment, clock, eventRecords(measurements), measurements.eventsSought, language),
       summary: summarySection(assessment),
-      evidence: evidence(assessment, resultsSha256),
+      evidence: evidence(assessment),
       printed: hasRequirements(week) ? printedRows(assessment, week, clock) : undefined,
       vega: await vega(),
     });
