@@ -5,16 +5,8 @@ import { inLanguage, type Language } from "./languages/language.js";
 import { exactLocalTime, inLocalTime, instantOf, localClock } from "./local-time.js";
 import { byRequirement, decidingWeek, type RequirementRows, requirementTitle } from "./rows.js";
 import { limitText, paragraph, placeText, UNCONFIRMED_NOTE, verdictWord, weekText, worstText } from "./wording.js";
-import {
-  boundsBy,
-  cellCounts,
-  eventLength,
-  eventsTitle,
-  extremeText,
-  kindText,
-  moreEvents,
-  percentOf,
-} from "./wording-events.js";
+import { cellCounts } from "./wording-event-tables.js";
+import { boundsBy, eventLength, eventsTitle, extremeText, kindText, moreEvents, percentOf } from "./wording-events.js";
 import { excludedLine } from "./wording-exclusions.js";
 import { DANGER_WORDS, ONLY_WORSE_NOTE, recordedText, SEVERITIES } from "./wording-page.js";
 import { isTooShort, statement } from "./wording-statement.js";

@@ -1,7 +1,8 @@
 import type { Assessment } from "../../rules/assessment.js";
 import { say, type Text } from "../../sentence.js";
 import { cellOf, countsIn, type EventTable, eventTables, isVoltageEvent, type ReportEvent } from "../events.js";
-import { boundsBy, EVENT_WORDS, scatterNote, scatterTitle, spotText, tableClause } from "../wording-events.js";
+import { scatterNote, scatterTitle, spotText, tableClause } from "../wording-event-tables.js";
+import { boundsBy, EVENT_WORDS } from "../wording-events.js";
 import type { Chart, Columns } from "./chart.js";
 import { FULL_WIDTH, INK } from "./style.js";
 
