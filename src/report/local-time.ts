@@ -124,6 +124,10 @@ export function inLocalTime(assessment: Assessment): Assessment {
       remarks: recording.remarks.map((remark) => withLocalTimes(clock, remark)),
     },
     notAssessed: notAssessed.map((item) => ({ ...item, reason: told(item.reason) })),
+    comparison: assessment.comparison.map((other) => ({
+      ...other,
+      rows: other.rows.map((row) => (row.why.length === 0 ? row : { ...row, why: row.why.map(told) })),
+    })),
     weeks: weeks.map((week) => ({
       ...week,
       requirements: week.requirements.map((row) =>

@@ -4,6 +4,7 @@ import { cellOf, eventTables, worstFirst } from "./events.js";
 import { inLanguage, type Language } from "./languages/language.js";
 import { exactLocalTime, inLocalTime, instantOf, localClock } from "./local-time.js";
 import { byRequirement, decidingWeek, type RequirementRows, requirementTitle } from "./rows.js";
+import { besideLines } from "./terminal-beside.js";
 import { limitText, paragraph, placeText, UNCONFIRMED_NOTE, verdictWord, weekText, worstText } from "./wording.js";
 import { cellCounts } from "./wording-event-tables.js";
 import { boundsBy, eventLength, eventsTitle, extremeText, kindText, moreEvents, percentOf } from "./wording-events.js";
@@ -37,6 +38,7 @@ export function terminalText(result: Assessment, language: Language): string {
     ...openBlocks(assessment),
     ...exclusionBlocks(assessment),
     ...eventBlocks(assessment),
+    ...besideLines(assessment),
     ...assessment.notAssessed.map(
       ({ requirement, reason }) => say`not assessed: ${requirementTitle(assessment, requirement)}: ${reason.sentence}`,
     ),

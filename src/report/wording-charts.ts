@@ -154,9 +154,19 @@ export function profileNote(subject: Subject, data: ProfileData, range: readonly
       say`The band reaches from ${valueText(extremes[0], subject)} to ${valueText(extremes[1], subject)}; the picture cuts it off.`,
     subject.limits.length > 0 && say`Triangles: intervals outside the limit.`,
     limitsNote(subject),
+    subject.marks.length > 0 && marksNote(subject),
     clock.offsetAt(start) !== clock.offsetAt(end) &&
       say`The clock was changed in this time; the axis keeps ${offset} throughout.`,
   );
+}
+
+/** "Dotted: C1 Tue 24 Mar 12:30, inverter switched off; N1 Wed 25 Mar 08:00 (L2), neighbour's plant connected." */
+function marksNote({ marks, clock }: Subject): Sentence {
+  const texts = marks.map(({ name, at, phase, words }) => {
+    const place = phase === undefined ? shortLocalTime(clock, at) : strung([shortLocalTime(clock, at), ` (${phase})`]);
+    return strung([name, ": ", place, ", ", words]);
+  });
+  return say`Dotted: complaints (C) and comments (N). ${strung(texts, "; ")}.`;
 }
 
 export function lineLabel(value: number, row: Row, { interval }: Subject): Text {

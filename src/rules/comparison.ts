@@ -48,6 +48,8 @@ export const comparisonSchema = z.array(
         order: z.int().optional(),
         hertz: z.number().optional(),
         unit: z.string(),
+        /** Of the first set's requirement, or of the other's where the first has none. */
+        title: z.string(),
         /** Absent where the set has no such requirement, or could not assess it. */
         first: side.optional(),
         other: side.optional(),
@@ -97,6 +99,7 @@ function rowsOf(pair: RequirementPair, first: Judged, other: Judged): Comparison
       ...(order !== undefined && { order }),
       ...(hertz !== undefined && { hertz }),
       unit,
+      title: (pair.first ?? pair.other)?.title ?? "",
       ...(a !== undefined && { first: sideOf(a) }),
       ...(b !== undefined && { other: sideOf(b) }),
       why: a?.row.verdict === b?.row.verdict ? [] : reasonsOf(both),

@@ -61,6 +61,13 @@ describe("sliding 10-min voltage", () => {
     expect(split?.passed.map(({ complete }) => complete)).toEqual([false, false]);
   });
 
+  it("forgets a value beyond all measure once it has left the window", () => {
+    const found = slide([...repeat(10, 231.3), 1e9, ...repeat(30, 231.3)]);
+    expect(found?.lowest.value).toBe(231.3);
+    const after = slide([...repeat(10, 231.3), 1e9, ...repeat(30, 231.3), 231.2]);
+    expect(after?.lowest.value).toBeCloseTo(Math.sqrt(0.9 * 231.3 ** 2 + 0.1 * 231.2 ** 2), 9);
+  });
+
   it("agrees with the sum over each window, over data much longer than its memory", () => {
     fc.assert(
       fc.property(
@@ -123,6 +130,13 @@ describe("bound of the sliding mean by fixed values and their extremes", () => {
     );
     expect(found?.highest.value).toBeCloseTo(260, 9);
     expect(found?.possible).toBe(1);
+  });
+
+  it("counts what a high part leaves for the rest of its interval", () => {
+    // At the share 0.49 of one interval its part meets both bounds; the other's part, 0.51 long, is held by its lowest value.
+    const row = [240, 250, 260] as const;
+    const square = 0.49 * 260 ** 2 + (250 ** 2 - 0.49 * 240 ** 2);
+    expect(slidingBound(fixed([row, row]), 230)?.highest.value).toBeCloseTo(Math.sqrt(square), 9);
   });
 
   it("gives none without highest values, across a gap, or for an interval that is not valid", () => {

@@ -37,7 +37,10 @@ const supplyOf = async (...parts: Parameters<typeof recording>) =>
 describe("the judged voltages by the shortest intervals at hand", () => {
   it("slides over what was logged at less than ten minutes, and answers a span by it", async () => {
     const minutes = Array.from({ length: 60 }, (_, i) => 230 + (i % 4));
-    const found = await supplyOf([logged("voltage", "L1", minutes, { interval: MINUTE })]);
+    const found = await supplyOf([
+      logged("voltage", "L1", minutes.slice(0, 12), { interval: 5 * MINUTE }),
+      logged("voltage", "L1", minutes, { interval: MINUTE }),
+    ]);
     expect(found?.sliding).toHaveLength(1);
     expect(found?.sliding[0]).toMatchObject({ phase: "L1", interval: MINUTE, n: 51, passed: [] });
     // Windows that begin at 230 or 231 V hold three of them and two of the others: Σ of ten = 3·(a² + b²) + 2·(c² + d²).

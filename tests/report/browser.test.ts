@@ -230,6 +230,26 @@ describeInBrowser("report.html in a browser", (browser) => {
     await close();
   });
 
+  it("writes numbers and words under the pointer in the language of the page", async () => {
+    const german = { ...ENGLISH, id: "de", decimalMark: ",", phrases: { "Zoom in": "Näher" } } as const;
+    const [file] = await htmlReport.render(sample.assessment, sample.measurements, {
+      language: german,
+      vega: vegaScript,
+    });
+    await writeFile(join(folder, "german.html"), file?.content ?? "");
+    const { page, faults, close } = await open("german.html");
+    await goLive(page, PROFILE);
+    const { x, y } = await plot(page);
+    await page.mouse.move(x, y);
+    const [time, ...values] = await page.locator(".tip > div").allTextContents();
+    expect(time).toMatch(/^\p{L}+\., \d+\. \p{L}+\.?, \d\d:\d\d \(UTC/u);
+    expect(values).toHaveLength(3);
+    for (const value of values) expect(value).toMatch(/^L\d \d{3},\d V \(\d{3},\d to \d{3},\d\)/);
+    expect(await page.locator(`${PROFILE} button`).first().textContent()).toBe("Näher");
+    expect(faults).toEqual([]);
+    await close();
+  });
+
   it("shows names that carry HTML as text", async () => {
     const { page, faults, close } = await open("hostile.html");
     await goLive(page, PROFILE);

@@ -1,6 +1,8 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { parse } from "yaml";
 import { faultsOf, templates, templatesIn } from "../../scripts/phrases.mjs";
-import type { GivenSetup } from "../../src/recording/setup.js";
+import { type GivenSetup, setupSchema } from "../../src/recording/setup.js";
 import { htmlReport } from "../../src/report/html/index.js";
 import { resultsText } from "../../src/report/json.js";
 import { LANGUAGES } from "../../src/report/languages/index.js";
@@ -8,9 +10,10 @@ import { ENGLISH, inLanguage, type Language } from "../../src/report/languages/l
 import { svg } from "../../src/report/pictures.js";
 import { terminalText } from "../../src/report/terminal.js";
 import { say } from "../../src/sentence.js";
+import { runLogs } from "../support/whole-run.js";
 import { madeEvent, madeRecord, manyEvents, shortReport } from "./event-support.js";
 import { escaped, numbersIn, PSEUDO, shownText, untranslated } from "./pseudo-language.js";
-import { type Report, sampleReport } from "./support.js";
+import { type Report, type SampleOptions, START, sampleReport } from "./support.js";
 
 const english = [...templates().keys()];
 
@@ -81,6 +84,12 @@ const storm = async (): Promise<Report> => {
   return sampleReport({ events: made, rules: "en50160-2022-lv", orders: 7 });
 };
 
+const everyFlaw = async (): Promise<Report> => {
+  const folder = new URL("../../sample-logs/", import.meta.url);
+  const setup = setupSchema.parse(parse(readFileSync(new URL("every-flaw.setup.yaml", folder), "utf8")));
+  return runLogs([{ name: "every-flaw.csv", bytes: readFileSync(new URL("every-flaw.csv", folder)) }], setup);
+};
+
 const RESULTS: readonly [string, () => Promise<Report>][] = [
   ["a week that does not conform, with a danger", () => sampleReport({ orders: 7, findings: [DANGER] })],
   [
@@ -93,9 +102,56 @@ const RESULTS: readonly [string, () => Promise<Report>][] = [
   ],
   ["two days", () => sampleReport({ days: 2, orders: 3, zone: "UTC" })],
   ["a storm", storm],
+  ["a week with complaints, other limit sets and shorter intervals", () => sampleReport(BESIDE)],
   ["twelve seconds of waveforms", shortReport],
+  ["a log with every flaw", everyFlaw],
   ["a week with an exclusion and the uncertainty of a class", () => sampleReport({ orders: 3, given: CAREFUL })],
 ];
+
+const BESIDE: SampleOptions = {
+  orders: 5,
+  events: [madeEvent({ atS: 3600, durationS: 0.12, percent: 41, phases: ["L1", "L3"] })],
+  compared: ["spain-lv", "france-lv", "en50160-2022-lv"],
+  given: {
+    complaints: [
+      { at: "2026-03-02T00:58", what: "Xxx" },
+      { at: "2026-03-05T12:00", to: "2026-03-06T14:00", what: "Xxx" },
+      { at: "2026-03-08T23:00", to: "2026-03-09T01:00", what: "Xxx" },
+      { at: "2026-04-05T13:00", what: "Xxx" },
+    ],
+    comments: [{ at: "2026-03-04T13:00", phase: "L2", text: "Xxx" }],
+  },
+  supply: {
+    sliding: [
+      {
+        phase: "L1",
+        interval: 200_000,
+        n: 600_000,
+        lowest: { value: 224.1, at: START + 600_000_000 },
+        highest: { value: 254.2, at: START + 1_200_000_000 },
+        limit: 253,
+        passed: [{ start: START + 1_100_000_100, durationS: 192.4, peak: 254.2, complete: false }],
+      },
+    ],
+    bounds: [
+      { phase: "L2", limit: 253, pairs: 1007, highest: { value: 257.6, at: START + 1_200_000_000 }, possible: 3 },
+    ],
+    spans: [
+      {
+        phase: "L1",
+        asked: { from: START + 3_180_000_000, to: START + 3_780_000_000 },
+        interval: 200_000,
+        n: 3000,
+        start: START + 3_180_000_000,
+        end: START + 3_780_000_000,
+        lowest: 224.1,
+        highest: 241.3,
+        mean: 233.2,
+        inner: { lowest: 190.1, highest: 245.4 },
+      },
+    ],
+  },
+};
 
 const CAREFUL: GivenSetup = {
   exclusions: [

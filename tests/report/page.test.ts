@@ -146,7 +146,9 @@ describe("report.html", () => {
       expect(figure).toContain(markup(unbroken(title)));
       expect(figure).toContain(markup(unbroken(note)));
     }
-    expect(page.match(/<figure/g)).toHaveLength(charts.length);
+    // Beside these the ranges of shifts.
+    expect(page).toContain('id="chart-voltage-shift"');
+    expect(page.match(/<figure/g)).toHaveLength(charts.length + 1);
   });
 
   it("lets nothing be fetched and runs only its own script, named by hash", () => {

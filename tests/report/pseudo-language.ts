@@ -29,7 +29,16 @@ const PHASES = ["L1", "L2", "L3", "N", "L12", "L23", "L31"];
 const SYMBOLS = Object.values(QUANTITIES).map(({ symbol }) => symbol);
 
 /** Texts of the result that no language changes: what the user and the log said, names, clauses and sources. */
-export function untranslated({ setup, recording, ruleSet, sources, tool, weeks, notAssessed }: Assessment): string[] {
+export function untranslated({
+  setup,
+  recording,
+  ruleSet,
+  sources,
+  tool,
+  weeks,
+  notAssessed,
+  comparison,
+}: Assessment): string[] {
   const requirements = ruleSet.requirements.flatMap(({ clause, source, orders = [] }) => [
     clause,
     source,
@@ -53,6 +62,7 @@ export function untranslated({ setup, recording, ruleSet, sources, tool, weeks, 
     ruleSet.standard,
     ruleSet.edition,
     ...requirements,
+    ...comparison.flatMap(({ ruleSet: set }) => [set.id, set.standard, set.edition, set.sha256]),
   ];
   const texts = said.filter((text) => typeof text === "string").filter((text) => text !== "");
   return texts.map(spaced).sort((a, b) => b.length - a.length);

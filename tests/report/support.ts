@@ -5,10 +5,12 @@ import type { IntervalSeries, Measurements, VoltageEvent } from "../../src/recor
 import { type Phase, QUANTITIES, type Quantity } from "../../src/recording/quantity.js";
 import type { Recording } from "../../src/recording/recording.js";
 import type { GivenSetup, Setup } from "../../src/recording/setup.js";
+import type { SupplyDetail } from "../../src/recording/supply-detail.js";
 import { HOUR, type Instant, MINUTE } from "../../src/recording/time.js";
 import { ENGLISH, translated } from "../../src/report/languages/language.js";
 import type { RenderContext } from "../../src/report/renderer.js";
 import type { Assessment } from "../../src/rules/assessment.js";
+import { type Judged, withComparison } from "../../src/rules/comparison.js";
 import { judge } from "../../src/rules/judge.js";
 import { loadRuleSet } from "../../src/rules/load-rule-set.js";
 import { random } from "../support/random.js";
@@ -49,12 +51,17 @@ export interface SampleOptions {
   readonly events?: readonly VoltageEvent[];
   /** Indices of ten-minute intervals that carry a flag. */
   readonly flagged?: readonly [number, number];
+  /** The voltages by the shortest intervals at hand. */
+  readonly supply?: SupplyDetail;
+  /** Further limit sets to compare with. */
+  readonly compared?: readonly string[];
 }
 
 /** A village feeder with a photovoltaic rise at midday and a fifth harmonic in the evening, judged by the real judge. */
 export async function sampleReport(options: SampleOptions = {}): Promise<Report> {
-  const { rules = "en50160-2010-lv", zone = "Europe/Vienna", findings = [], given = {} } = options;
-  const measurements = options.measurements ?? sampleMeasurements(options);
+  const { rules = "en50160-2010-lv", zone = "Europe/Vienna", findings = [], given = {}, supply } = options;
+  const own = options.measurements ?? sampleMeasurements(options);
+  const measurements: Measurements = supply === undefined ? own : { ...own, supply };
   const recording: Recording = {
     kind: options.kind ?? "logged-series",
     waveforms: [],
@@ -105,11 +112,15 @@ export async function sampleReport(options: SampleOptions = {}): Promise<Report>
     ruleSet: { value: rules, origin: "given" },
   };
   const exclusions = excludedSpans(given.exclusions ?? [], recording);
-  const ruleSet = await loadRuleSet(rules, readBundledRule);
   const tool = { name: "mainswitness", version: "0.0.0" };
+  const judged = async (id: string): Promise<Judged> => {
+    const ruleSet = await loadRuleSet(id, readBundledRule);
+    const input = { tool, ruleSet, recording, measurements, findings, setup, given, exclusions };
+    return { ruleSet, declaredVoltage: 230, assessment: judge(input) };
+  };
   return {
     measurements,
-    assessment: judge({ tool, ruleSet, recording, measurements, findings, setup, given, exclusions }),
+    assessment: withComparison(await judged(rules), await Promise.all((options.compared ?? []).map(judged))),
   };
 }
 

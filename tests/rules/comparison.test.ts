@@ -177,5 +177,9 @@ describe("verdicts by several limit sets", () => {
     expect(comparison.rows[0]?.first).toMatchObject({ verdict: "does-not-conform", outside: 60 });
     expect(comparison.rows[0]?.first?.week).toBe("2026-03-09T00:00:00Z");
     expect(comparison.rows[0]?.other).toMatchObject({ verdict: "conforms", week: "2026-03-02T00:00:00Z" });
+    const failing = [...week({}), ...week({ 5: 260 }, 100)];
+    const two = named("two", VOLTAGE_95, VOLTAGE_100);
+    const { rows } = compare([intervals("voltage", "L1", failing)], two, two).comparison;
+    expect(rows.map((row) => row.first?.verdict)).toEqual(["conforms", "does-not-conform"]);
   });
 });

@@ -84,6 +84,9 @@ describe("a complaint against the recording", () => {
     expect(alike("2025-03-09T23:30")).toEqual({ days: "sunday", n: 9 + 3 });
     const fewer = [intervals("voltage", "L1", values.slice(0, 3 * 144))];
     expect(alike("2025-03-08T12:30", fewer)).toEqual({ days: "saturday", n: 0 });
+    const toSaturday = [intervals("voltage", "L1", values.slice(0, 6 * 144))];
+    expect(alike("2025-03-08T12:30", toSaturday)).toEqual({ days: "saturday", n: 12 });
+    expect(alike("2025-03-09T12:30", toSaturday)).toEqual({ days: "sunday", n: 0 });
   });
 
   it("repeats what the shortest intervals showed within five minutes on either side, and the events there", () => {
@@ -95,17 +98,6 @@ describe("a complaint against the recording", () => {
       spans: [
         {
           phase: "L1",
-          asked,
-          interval: SECOND,
-          n: 600,
-          start: asked.from,
-          end: asked.to,
-          lowest: 221,
-          highest: 249,
-          mean: 236.5,
-        },
-        {
-          phase: "L1",
           asked: { ...asked, to: asked.to + 1 },
           interval: SECOND,
           n: 1,
@@ -114,6 +106,17 @@ describe("a complaint against the recording", () => {
           lowest: 1,
           highest: 1,
           mean: 1,
+        },
+        {
+          phase: "L1",
+          asked,
+          interval: SECOND,
+          n: 600,
+          start: asked.from,
+          end: asked.to,
+          lowest: 221,
+          highest: 249,
+          mean: 236.5,
         },
       ],
     };

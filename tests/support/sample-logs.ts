@@ -110,6 +110,12 @@ export function sampleFiles(): readonly SampleFile[] {
       measuringPoint: "end of line, cable cabinet 7",
       ...STAR_230,
       ...setupOf(VILLAGE_DIALECT),
+      complaints: [
+        { at: "2026-03-10T12:40", what: "inverter switched itself off" },
+        { at: "2026-03-24T13:15", what: "inverter switched itself off" },
+        { at: "2026-03-28T11:50", to: "2026-03-28T12:20", what: "inverter switched off and on again" },
+      ],
+      comments: [{ at: "2026-03-25T02:15", text: "network operator: fault cleared on the medium-voltage line" }],
     }),
     { name: "clean-site.csv", bytes: writeLog(tableOf(clean, orders(2, 25)), CLEAN_DIALECT) },
     setup("clean-site.setup.yaml", {

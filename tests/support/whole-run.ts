@@ -20,13 +20,21 @@ export async function assessLogs(
   setup: GivenSetup,
   rules = "en50160-2010-lv",
 ): Promise<Assessment> {
-  const { assessment } = await assess(logs.map(inMemory), {
+  return (await runLogs(logs, setup, rules)).assessment;
+}
+
+/** The same with what was measured, as renderers want it. */
+export async function runLogs(
+  logs: readonly LogBytes[],
+  setup: GivenSetup,
+  rules = "en50160-2010-lv",
+): ReturnType<typeof assess> {
+  return assess(logs.map(inMemory), {
     tool: { name: "mainswitness", version: "0.0.0" },
     setup,
     ruleSet: await loadRuleSet(rules, readBundledRule),
     ruleSetGiven: true,
   });
-  return assessment;
 }
 
 /** The same for a table, written in one dialect and read with what has to be said of it. */

@@ -7,13 +7,7 @@ import { CHARACTERISTIC as C } from "./characteristics.js";
 import { categoryOf } from "./event-kinds.js";
 import { QUANTITY_TYPE, VALUE_TYPE } from "./identifiers.js";
 import { PHASES, VOLTAGE } from "./meaning.js";
-import type {
-  PqdifChannel,
-  PqdifChannelDefinition,
-  PqdifCharacteristics,
-  PqdifObservation,
-  PqdifValues,
-} from "./model.js";
+import type { PqdifChannel, PqdifCharacteristics, PqdifObservation, PqdifValues } from "./model.js";
 import { timesOf } from "./times.js";
 import { CYCLES, PER_UNIT, PERCENT, SECONDS, unitText, VOLTS } from "./units.js";
 
@@ -39,9 +33,8 @@ const MAG_DUR: ReadonlySet<string> = new Set([
   QUANTITY_TYPE.MAGDURCOUNT,
 ]);
 
-/** Whether a channel lists magnitudes and durations of voltages. */
-export function isListOfEvents({ definition }: { readonly definition: PqdifChannelDefinition }): boolean {
-  return MAG_DUR.has(definition.quantityType) && (definition.quantityMeasured ?? VOLTAGE) === VOLTAGE;
+export function holdsList({ definition }: PqdifChannel): boolean {
+  return MAG_DUR.has(definition.quantityType);
 }
 
 async function listedEvents(
@@ -53,7 +46,7 @@ async function listedEvents(
 ): Promise<LoggedEvent[]> {
   const listed: LoggedEvent[] = [];
   for (const [c, channel] of observation.channels.entries()) {
-    if (!isListOfEvents(channel)) continue;
+    if (!holdsList(channel) || (channel.definition.quantityMeasured ?? VOLTAGE) !== VOLTAGE) continue;
     listed.push(...(await rowsOf(file, observation, channel, c, values, setup, toInstant)));
   }
   return listed;

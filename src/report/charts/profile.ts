@@ -3,6 +3,7 @@ import { DATES, DAYS, offsetText } from "../local-time.js";
 import { limitValue } from "../wording.js";
 import { axisTitle, lineLabel, profileNote, profileTitle, timeAxisTitle } from "../wording-charts.js";
 import type { Chart, Columns } from "./chart.js";
+import { markColumns, markLayers } from "./marks.js";
 import { type ProfileData, profileData } from "./profile-data.js";
 import { BAND, FULL_WIDTH, INK, OUTSIDE, phaseStyle } from "./style.js";
 import type { Subject } from "./subject.js";
@@ -32,7 +33,11 @@ export function profile(subject: Subject): Chart {
     kind: "time",
     width: FULL_WIDTH,
     spec: specOf(subject, range, points.hasExtremes),
-    data: { profile: points.columns, limits: limitLines(subject, lines, range, height) },
+    data: {
+      profile: points.columns,
+      limits: limitLines(subject, lines, range, height),
+      ...(subject.marks.length > 0 && { marks: markColumns(subject.marks, subject.clock, subject.start) }),
+    },
     extent: extentOf(subject),
     offset: offsetText(subject.clock, subject.start),
     unit: subject.unit,
@@ -120,6 +125,7 @@ function specOf(subject: Subject, range: Range, hasExtremes: boolean): Record<st
     ...pointLayer(subject, x, y, color, hasExtremes),
     ...limitLayers(y, widthSignal),
     outsideLayer(subject.limits[0], x, y),
+    ...(subject.marks.length > 0 ? markLayers(x, several) : []),
   ];
   return {
     params: [

@@ -11,6 +11,7 @@ import { type Duration, HOUR, type Instant, SECOND } from "../../recording/time.
 import type { Assessment, Row } from "../../rules/assessment.js";
 import { instantOf, type LocalClock, localClock } from "../local-time.js";
 import { byRequirement, decidingWeek, fullWeek } from "../rows.js";
+import { type ChartMark, chartMarks } from "./marks.js";
 
 /** What the charts of one quantity draw: its series per phase, the limits on it, and the values that lie outside. */
 export interface Subject {
@@ -31,6 +32,8 @@ export interface Subject {
   readonly end: Instant;
   /** Whether the recording is longer than the period that the tables count. */
   readonly isLonger: boolean;
+  /** Complaints and comments within the recording; of a quantity with phases only those on one of them. */
+  readonly marks: readonly ChartMark[];
 }
 
 export interface SubjectPhase {
@@ -84,6 +87,7 @@ export function subjectsOf(assessment: Assessment, measurements: Measurements): 
   const week = decidingWeek(assessment);
   const length = week === undefined ? 0 : instantOf(week.end) - instantOf(week.start);
   const isLonger = week !== undefined && measurements.end - measurements.start > length;
+  const marks = chartMarks(assessment);
   return DRAWN.flatMap((quantity) => {
     const limits = limitsOn(quantity, assessment);
     const judged = judgedSeries(quantity, limits, assessment, measurements);
@@ -108,6 +112,7 @@ export function subjectsOf(assessment: Assessment, measurements: Measurements): 
       start: measurements.start,
       end: measurements.end,
       isLonger,
+      marks: marks.filter(({ phase }) => phase === undefined || series.some((s) => s.phase === phase)),
     };
   });
 }

@@ -7,11 +7,16 @@ import { decidingWeek } from "../rows.js";
 import { verdictWord } from "../wording.js";
 import { HEADINGS } from "../wording-page.js";
 import { chartsSection } from "./charts.js";
+import { comparisonSection } from "./comparison.js";
+import { complaintsSection } from "./complaints.js";
+import { daysSection } from "./days.js";
 import { eventsSection } from "./events.js";
 import { evidence } from "./evidence.js";
 import { firstScreen, hasRequirements } from "./first-screen.js";
 import { page } from "./page.js";
 import { printedRows } from "./requirements.js";
+import { shiftSection } from "./shift.js";
+import { slidingSection } from "./sliding.js";
 import { summarySection } from "./summary.js";
 
 export const htmlReport: Renderer = {
@@ -32,6 +37,13 @@ export const htmlReport: Renderer = {
       charts: await chartsSection(chartSections(assessment, measurements), language),
       events: await eventsSection(assessment, clock, eventRecords(measurements), measurements.eventsSought, language),
       summary: summarySection(assessment),
+      beside: {
+        complaints: complaintsSection(assessment),
+        comparison: comparisonSection(assessment),
+        days: daysSection(assessment, clock),
+        shift: await shiftSection(assessment, clock, language),
+        sliding: slidingSection(assessment, clock),
+      },
       evidence: evidence(assessment),
       printed: hasRequirements(week) ? printedRows(assessment, week, clock) : undefined,
       vega: await vega(),

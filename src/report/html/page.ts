@@ -2,7 +2,12 @@ import type { Text } from "../../sentence.js";
 import { rowsOf, valuesOf } from "../charts/chart.js";
 import type { Language } from "../languages/language.js";
 import { fixed, formatAgainstLimits, minus } from "../numbers.js";
+import { COMPARISON_WORDS } from "../wording-comparison.js";
+import { COMPLAINT_WORDS } from "../wording-complaints.js";
+import { DAY_WORDS } from "../wording-days.js";
 import { chartWords, HEADINGS } from "../wording-page.js";
+import { SHIFT_WORDS } from "../wording-shift.js";
+import { SLIDING_WORDS } from "../wording-sliding.js";
 import { UNCERTAINTY_HEADING } from "../wording-uncertainty.js";
 import { type Html, html, inlineScript, raw } from "./html.js";
 import { liveCharts } from "./live/live-charts.js";
@@ -19,6 +24,8 @@ export interface PageParts {
   /** Where the recording could show events. */
   readonly events: Html | undefined;
   readonly summary: Html | undefined;
+  /** What stands beside the verdict; each only where there is something to say. */
+  readonly beside: Readonly<Record<"complaints" | "comparison" | "days" | "shift" | "sliding", Html | undefined>>;
   readonly charts: Html | undefined;
   readonly evidence: Html;
   /** For paper only. */
@@ -30,8 +37,13 @@ export interface PageParts {
 const LINKS = [
   ["requirements", HEADINGS.requirements],
   ["not-assessed", HEADINGS.notAssessed],
+  ["complaints", COMPLAINT_WORDS.heading],
+  ["comparison", COMPARISON_WORDS.heading],
   ["events", HEADINGS.events],
   ["summary", HEADINGS.summary],
+  ["days", DAY_WORDS.heading],
+  ["shift", SHIFT_WORDS.heading],
+  ["sliding", SLIDING_WORDS.heading],
   ["charts", HEADINGS.charts],
   ["findings", HEADINGS.findings],
   ["recording", HEADINGS.recording],
@@ -52,6 +64,7 @@ export async function page({
   hasRequirements,
   events,
   summary,
+  beside,
   charts,
   evidence,
   printed,
@@ -64,6 +77,7 @@ export async function page({
     events,
     summary,
     charts,
+    ...beside,
   };
   const links = LINKS.filter(([id]) => !(id in shown) || (shown[id] ?? false) !== false);
   return html`<!DOCTYPE html>
@@ -79,7 +93,7 @@ export async function page({
 <main>
 ${first}
 <nav aria-label="${HEADINGS.contents}">${links.map(([id, text]) => html`<a href="#${id}">${text}</a> `)}</nav>
-${events}${summary}
+${beside.complaints}${beside.comparison}${events}${summary}${beside.days}${beside.shift}${beside.sliding}
 ${charts}
 ${evidence}
 ${printed}
