@@ -1,0 +1,93 @@
+import { execFileSync } from "node:child_process";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, relative, resolve } from "node:path";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { RENDERERS } from "../../src/report/index.js";
+
+/**
+ * The program as built, in processes of their own that differ in all that must not matter: time zone, locale, current
+ * folder, order of the logs, line endings of the user's files. Every output must be the same byte for byte.
+ */
+
+const ROOT = resolve(import.meta.dirname, "../..");
+const FORMATS = RENDERERS.map(({ id }) => id).join(",");
+const SETUP = `site: mill street (invented)\nzone: Europe/Vienna\ndeclaredVoltage: 230\ncomments:\n  - { at: 2026-03-28T10:00, text: "cover opened; ärger" }\n`;
+const OWN_SET = "id: own\ntitle: contract of an invented site\ninherits: en50160-2010-lv\nnotes: [a note]\n";
+
+let folder = "";
+let program = "";
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "mainswitness-"));
+  // A package whose dist/ is built from the sources under test; all else is the project's own.
+  const root = join(folder, "package");
+  mkdirSync(root);
+  for (const entry of readdirSync(ROOT).filter((name) => name !== "dist"))
+    symlinkSync(join(ROOT, entry), join(root, entry));
+  const tsc = join(ROOT, "node_modules/.bin/tsc");
+  execFileSync(tsc, ["-p", "tsconfig.build.json", "--outDir", join(root, "dist")], { cwd: ROOT });
+  program = join(root, "dist/main.js");
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+interface Surroundings {
+  readonly name: string;
+  readonly env: Readonly<Record<string, string>>;
+  readonly eol: string;
+  readonly reversed: boolean;
+}
+
+/** Two days over the clock change of Vienna; the second log has the frequency. Files lie in a folder of their own. */
+function outputs({ name, env, eol, reversed }: Surroundings): Map<string, string> {
+  const place = join(folder, name);
+  mkdirSync(place);
+  const table = (head: string, row: (i: number) => string) =>
+    [
+      head,
+      ...Array.from({ length: 288 }, (_, i) => {
+        const stamp = new Date(Date.UTC(2026, 2, 28) + i * 600_000).toISOString().slice(0, 19);
+        return `${stamp}Z,${row(i)}`;
+      }),
+      "",
+    ].join("\n");
+  const volts = (i: number, phase: number) => (226 + ((i * (7 + phase)) % 290) / 10).toFixed(1);
+  writeFileSync(
+    join(place, "volts.csv"),
+    table("Time,U L1 (V),U L2 (V),U L3 (V)", (i) => `${volts(i, 1)},${volts(i, 2)},${volts(i, 3)}`),
+  );
+  writeFileSync(
+    join(place, "hertz.csv"),
+    table("Time,Frequency (Hz)", (i) => (50 + ((i % 9) - 4) / 100).toFixed(3)),
+  );
+  writeFileSync(join(place, "setup.yaml"), SETUP.replaceAll("\n", eol));
+  writeFileSync(join(place, "own.yaml"), OWN_SET.replaceAll("\n", eol));
+  const logs = reversed ? ["hertz.csv", "volts.csv"] : ["volts.csv", "hertz.csv"];
+  const options = ["--setup", "setup.yaml", "--rules", "./own.yaml", "--from", "2026-03-28T06:00", "--format", FORMATS];
+  execFileSync(process.execPath, [program, "assess", ...logs, ...options, "--out", "out", "--quiet"], {
+    cwd: place,
+    env: { ...process.env, ...env },
+  });
+  const files = readdirSync(join(place, "out"), { recursive: true, withFileTypes: true }).filter((e) => e.isFile());
+  return new Map(
+    files
+      .map((e) => join(e.parentPath, e.name))
+      .sort()
+      .map((path) => [relative(join(place, "out"), path), readFileSync(path).toString("latin1")]),
+  );
+}
+
+it("same inputs give the same bytes in another time zone, locale, folder, order and line ending", () => {
+  const here = outputs({ name: "here", env: { TZ: "UTC", LC_ALL: "C", LANG: "C" }, eol: "\n", reversed: false });
+  const there = outputs({
+    name: "a place with blanks",
+    env: { TZ: "Pacific/Chatham", LC_ALL: "tr_TR.UTF-8", LANG: "tr_TR.UTF-8" },
+    eol: "\r\n",
+    reversed: true,
+  });
+  const names = [...here.keys()];
+  expect(names).toEqual(expect.arrayContaining(["manifest.json", "report.html", "results.json", "rules/own.yaml"]));
+  expect(names.filter((name) => name.startsWith("charts/")).length).toBeGreaterThan(3);
+  expect([...there.keys()]).toEqual(names);
+  expect(names.filter((name) => here.get(name) !== there.get(name))).toEqual([]);
+});
