@@ -20,7 +20,6 @@ export const MAX_INFLATED = 256 * 1024 * 1024;
 export async function bodyOf(file: PagedFile, record: PqdifRecord, compressed: boolean | undefined): Promise<Body> {
   const { body, bodySize } = record;
   const plain = bodyInFile(file, body, bodySize);
-  if (record.byte === 0) return plain;
   const head = await plain.bytes(0, Math.min(bodySize, 4 + ENTRY_BYTES));
   const collection = looksLikeCollection(head, bodySize);
   if (!looksLikeZlib(head) || (collection && compressed !== true)) return plain;
