@@ -104,6 +104,11 @@ export async function readText(path: string): Promise<string> {
   }
 }
 
+/** Text of a file that ships with the program, by its path in the package. */
+export async function packagedText(path: string): Promise<string> {
+  return readFile(new URL(path, PACKAGE_ROOT), "utf8");
+}
+
 /** Ids of the limit sets that come with the program, sorted. */
 export async function bundledRuleIds(): Promise<string[]> {
   const names = await readdir(new URL("rules/", PACKAGE_ROOT));
@@ -152,7 +157,7 @@ interface FolderKind {
 const REPORT_FOLDER: FolderKind = {
   name: "report folder",
   mark: "results.json",
-  holds: new Set(["results.json", "report.html", "charts"]),
+  holds: new Set(["results.json", "report.html", "report.pdf", "charts"]),
 };
 
 /**

@@ -19,6 +19,9 @@ export interface RenderedFile {
   readonly content: string | Uint8Array;
 }
 
+/** The PDF's template, and what `prove` measured with this version. */
+export type PackagedFile = "assets/report.typ" | "assets/proof.json";
+
 /** What an output needs beside the result. */
 export interface RenderContext {
   readonly language: Language;
@@ -27,4 +30,6 @@ export interface RenderContext {
    * when a renderer asks, because renderers do no I/O.
    */
   vega(): Promise<string>;
+  /** Text of a file that ships with the program, by its path in the package. */
+  packaged(path: PackagedFile): Promise<string>;
 }

@@ -132,3 +132,23 @@ export function summaryLists(assessment: Assessment): { readonly main: Summary[]
 export function isUndecided(rows: readonly Row[]): boolean {
   return rows.every(({ verdict }) => verdict === "undecided" || verdict === "not-assessed");
 }
+
+/** Whether values of the row's kind lay above, or below, the limits; as far as the extremes of the whole recording show it. */
+export function limitSides(
+  row: Row,
+  summary: Assessment["summary"],
+): { readonly above: boolean; readonly below: boolean } {
+  const { min, max } = row.limit;
+  const all = summary.find(
+    (entry) =>
+      entry.quantity === row.quantity &&
+      entry.phase === row.phase &&
+      entry.order === row.order &&
+      entry.hertz === row.hertz &&
+      entry.intervalS === row.intervalS,
+  );
+  return {
+    above: max !== undefined && !(all !== undefined && all.max <= max),
+    below: min !== undefined && !(all !== undefined && all.min >= min),
+  };
+}

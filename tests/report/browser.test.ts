@@ -6,11 +6,10 @@ import type { BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { vegaScript } from "../../src/cli/files.js";
 import { htmlReport } from "../../src/report/html/index.js";
-import { ENGLISH } from "../../src/report/languages/language.js";
 import { instantOf } from "../../src/report/local-time.js";
 import { describeInBrowser } from "../support/browser.js";
 import { madeEvent, madeRecord, shortReport } from "./event-support.js";
-import { type Report, type SampleOptions, sampleReport } from "./support.js";
+import { CONTEXT, type Report, type SampleOptions, sampleReport } from "./support.js";
 
 const HOSTILE = `<img src="x" onerror="document.title='run'"></script><script>document.title='run'</script>`;
 const PROFILE = "#chart-voltage-profile";
@@ -21,7 +20,7 @@ describeInBrowser("report.html in a browser", (browser) => {
   const url = (name: string) => pathToFileURL(join(folder, name)).href;
 
   const writePage = async (name: string, { assessment, measurements }: Report) => {
-    const [file] = await htmlReport.render(assessment, measurements, { language: ENGLISH, vega: vegaScript });
+    const [file] = await htmlReport.render(assessment, measurements, { ...CONTEXT, vega: vegaScript });
     await writeFile(join(folder, name), file?.content ?? "");
   };
   const write = async (name: string, options: SampleOptions): Promise<Report> => {

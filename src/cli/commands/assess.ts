@@ -41,8 +41,8 @@ export function registerAssess(program: Command, io: Io, end: (ending: Ending) =
     .option("--out <folder>", "report folder (default: reports/<name of the first log>)")
     .option(
       "--format <list>",
-      "outputs, separated by commas: html, json, svg, png; results.json is always written",
-      "html",
+      "outputs, separated by commas: html, pdf, json, svg, png; results.json is always written",
+      "html,pdf,json",
     )
     .option("--language <id>", "language of the report and of the summary: en", "en")
     .option("--strict", "exit with 4 unless the verdict is that the supply conforms")
@@ -89,9 +89,10 @@ async function assessLogs(logs: readonly string[], options: AssessCommandOptions
     });
     const folder = options.out ?? files.defaultReportFolder(logs[0] as string);
     const rendered = [];
+    const context = { language, vega: files.vegaScript, packaged: files.packagedText };
     for (const [i, renderer] of renderers.entries()) {
       bar.show(`writing ${renderer.id}`, i / renderers.length);
-      rendered.push(...(await renderer.render(assessment, measurements, { language, vega: files.vegaScript })));
+      rendered.push(...(await renderer.render(assessment, measurements, context)));
     }
     await files.writeReportFolder(folder, rendered);
     bar.clear();

@@ -1,0 +1,258 @@
+import type { Assessment } from "../../rules/assessment.js";
+import { type Sentence, strung, type Text } from "../../sentence.js";
+import { columnRuns } from "../columns.js";
+import { instantOf, type LocalClock, localTime } from "../local-time.js";
+import { exact } from "../numbers.js";
+import { limitText, shareText, verdictWord } from "../wording.js";
+import {
+  BINDING_NOTE,
+  CONFIRMED,
+  columnRunText,
+  columnsSummary,
+  HEADINGS,
+  INTERVALS,
+  LIVE_WORK_NOTE,
+  NO_LIMIT,
+  NONE,
+  ORIGINS,
+  ordersSummary,
+  programText,
+  SEVERITIES,
+  setupName,
+  setupUnit,
+  TABLE_WORDS as T,
+} from "../wording-page.js";
+import {
+  EXCLUSION_REASON_WORDS,
+  REPORT_HEADINGS as H,
+  INSTRUMENT_WORDS as I,
+  NOT_STATED,
+  SENSOR_WORDS,
+  withoutExclusions,
+  EXCLUSION_WORDS as X,
+} from "../wording-report.js";
+import { type Block, type Cell, heading, note, paragraph, table } from "./blocks.js";
+
+/** What was read, and how: files, intervals, columns, remarks. */
+export function recordingLedger({ recording: r, sources, tool }: Assessment): Block[] {
+  const several = sources.length > 1;
+  const unused = r.columns.filter(({ takenFor }) => takenFor === undefined);
+  const runs = columnRuns(r.columns).map((run) => strung([several ? `${run.file}, ` : "", columnRunText(run)]));
+  return [
+    heading(1, HEADINGS.recording),
+    table(
+      [
+        [T.intervals, 1],
+        [T.count, 3],
+      ],
+      Object.entries(r.intervals).map(([name, count]) => [INTERVALS[name] ?? name, String(count)]),
+      9,
+    ),
+    heading(2, HEADINGS.files),
+    table(
+      [
+        [T.file, 2],
+        [T.size, 0, "right"],
+        [T.format, 0],
+        [T.sha256, 3],
+      ],
+      sources.map(({ name, bytes, format, sha256 }) => [name, String(bytes), format, sha256]),
+    ),
+    note(programText(tool.name, tool.version)),
+    ...(r.remarks.length > 0 ? [heading(2, HEADINGS.remarks), { kind: "list" as const, items: [...r.remarks] }] : []),
+    ...(unused.length > 0 ? unusedColumns(unused, several) : []),
+    heading(2, HEADINGS.columns),
+    note(columnsSummary(r.columns.length - unused.length, r.columns.length)),
+    { kind: "list", items: runs },
+  ];
+}
+
+function unusedColumns(unused: Assessment["recording"]["columns"], several: boolean): Block[] {
+  return [
+    heading(2, HEADINGS.unusedColumns),
+    table(
+      [...(several ? [[T.file, 1.5] as const] : []), [T.position, 0, "right"], [T.header, 2], [T.reason, 3]],
+      unused.map(({ file, position, header, reason }) => [
+        ...(several ? [file] : []),
+        String(position),
+        header,
+        reason,
+      ]),
+    ),
+  ];
+}
+
+const ORDER = ["danger", "blocks", "note", "none"];
+
+function severityOf({ danger, severity }: Assessment["recording"]["findings"][number]): string {
+  return danger === undefined ? severity : "danger";
+}
+
+export function findings({ recording }: Assessment): Block[] {
+  const list = [...recording.findings].sort((a, b) => ORDER.indexOf(severityOf(a)) - ORDER.indexOf(severityOf(b)));
+  if (list.length === 0) return [heading(1, HEADINGS.findings), paragraph(NONE.findings)];
+  return [
+    heading(1, HEADINGS.findings),
+    table(
+      [
+        [T.effect, 1.2],
+        [T.finding, 5],
+      ],
+      list.map((finding) => [
+        { text: SEVERITIES[severityOf(finding)] ?? severityOf(finding), bold: true },
+        finding.sentence,
+      ]),
+      9.5,
+    ),
+    note(LIVE_WORK_NOTE),
+  ];
+}
+
+export function exclusions(assessment: Assessment, clock: LocalClock): Block[] {
+  const list = assessment.exclusions;
+  if (list.length === 0) return [heading(1, H.exclusions), paragraph(X.none)];
+  const { verdictWithoutExclusions } = assessment;
+  return [
+    heading(1, H.exclusions),
+    table(
+      [
+        [X.from, 1.6],
+        [X.to, 1.6],
+        [X.reason, 2],
+        [X.by, 1.6],
+        [X.evidence, 2],
+        [X.intervals, 0, "right"],
+        [X.turns, 0],
+      ],
+      list.map(({ from, to, reason, assertedBy, reference, comment, intervals, turnsVerdict }) => [
+        localTime(clock, instantOf(from)),
+        localTime(clock, instantOf(to)),
+        EXCLUSION_REASON_WORDS[reason],
+        assertedBy,
+        [reference, comment].filter((text) => text !== undefined).join("; ") || NOT_STATED,
+        String(intervals),
+        turnsVerdict ? { text: X.yes, bold: true } : X.no,
+      ]),
+    ),
+    ...(verdictWithoutExclusions === undefined
+      ? []
+      : [paragraph(withoutExclusions(verdictWord(verdictWithoutExclusions)))]),
+  ];
+}
+
+/** Every entry of the setup with its origin, and the instrument as stated. */
+export function setupAndInstrument({ setup, instrument }: Assessment): Block[] {
+  const { sensors = [] } = instrument;
+  const rows = Object.entries(I).map(([key, name]): readonly [Text, Cell] => [
+    name,
+    instrument[key as keyof typeof I] ?? NOT_STATED,
+  ]);
+  return [
+    heading(1, HEADINGS.setup),
+    table(
+      [
+        [T.item, 1.6],
+        [T.value, 3],
+        [T.origin, 1.3],
+        [T.reason, 3],
+      ],
+      Object.entries(setup).map(([key, { value, origin, reason }]) => [
+        setupName(key),
+        `${value}${setupUnit(key)}`,
+        origin === "assumed" ? { text: ORIGINS[origin] as Text, bold: true } : (ORIGINS[origin] as Text),
+        reason ?? "",
+      ]),
+      9,
+    ),
+    heading(2, H.instrument),
+    { kind: "pairs", rows },
+    ...(sensors.length === 0
+      ? []
+      : [
+          table(
+            Object.values(SENSOR_WORDS).map((title: Sentence) => [title, 1] as const),
+            sensors.map(({ what, ratio, class: accuracy, serialNumber, certificate }) => [
+              what,
+              ratio ?? NOT_STATED,
+              accuracy === undefined ? NOT_STATED : String(accuracy),
+              serialNumber ?? NOT_STATED,
+              certificate ?? NOT_STATED,
+            ]),
+          ),
+        ]),
+  ];
+}
+
+/** The limits as judged, each with its source, and which of them no public document confirms. */
+export function ruleSet({ ruleSet: set, weeks }: Assessment): Block[] {
+  const confirmed = (yes: boolean): Cell => (yes ? CONFIRMED.true : { text: CONFIRMED.false, bold: true });
+  const orders = set.requirements.flatMap(({ title, orders: limits }) =>
+    limits === undefined
+      ? []
+      : [
+          heading(3, strung([title, ordersSummary(limits.length)], ": ")),
+          table(
+            [
+              [T.order, 0, "right"],
+              [T.limit, 0, "right"],
+              [T.source, 3],
+              [T.confirmed, 1.2],
+            ],
+            limits.map(({ order, max, source, confirmed: yes, note: more }) => [
+              String(order),
+              `${exact(max, 0)} %`,
+              more === undefined ? source : { text: source, note: more },
+              confirmed(yes),
+            ]),
+            8,
+          ),
+        ],
+  );
+  return [
+    heading(1, HEADINGS.ruleSet),
+    paragraph(`${set.title} (${set.id}): ${set.standard}, ${set.edition}.`),
+    { kind: "list", items: [...set.notes] },
+    table(
+      [
+        [T.requirement, 2.4],
+        [T.limit, 2],
+        [T.clause, 1.6],
+        [T.source, 2.6],
+        [T.confirmed, 1.2],
+      ],
+      set.requirements.map((requirement) => {
+        const notes = [
+          ...(requirement.binding ? [] : [BINDING_NOTE]),
+          ...[requirement.note].filter((n) => n !== undefined),
+        ];
+        return [
+          notes.length === 0 ? requirement.title : { text: requirement.title, note: strung(notes, "; ") },
+          limitOf(requirement, weeks),
+          requirement.clause,
+          requirement.source,
+          confirmed(requirement.confirmed),
+        ];
+      }),
+    ),
+    ...orders,
+    table(
+      [
+        [T.file, 1],
+        [T.sha256, 2],
+      ],
+      [{ id: set.id, sha256: set.sha256 }, ...set.inherits].map(({ id, sha256 }) => [id, sha256]),
+    ),
+  ];
+}
+
+function limitOf(requirement: Assessment["ruleSet"]["requirements"][number], weeks: Assessment["weeks"]): Text {
+  if (requirement.table !== undefined) return NO_LIMIT.events;
+  if (requirement.orders !== undefined) return NO_LIMIT.orders;
+  const limits = new Map<string, Text>();
+  for (const row of weeks.flatMap(({ requirements }) => requirements)) {
+    if (row.id !== requirement.id) continue;
+    const limit = strung([limitText(row), shareText(row)], ", ");
+    limits.set(String(limit), limit);
+  }
+  return limits.size === 0 ? NO_LIMIT.other : strung([...limits.values()], "; ");
+}

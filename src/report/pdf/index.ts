@@ -1,0 +1,66 @@
+import { resultsText } from "../json.js";
+import { inLocalTime, instantOf, localClock } from "../local-time.js";
+import type { Renderer } from "../renderer.js";
+import { HEADINGS } from "../wording-page.js";
+import { endText, headHash, headNumber, MACHINE_NOTE, PAGE_OF } from "../wording-report.js";
+import { glossary, type ProofSummary, proof } from "./annex.js";
+import type { Block } from "./blocks.js";
+import { compilePdf, type Document } from "./compile.js";
+import { events } from "./events.js";
+import { exclusions, findings, recordingLedger, ruleSet, setupAndInstrument } from "./evidence.js";
+import { pictures } from "./pictures.js";
+import { plainPage } from "./plain-page.js";
+import { everyRow, requirementsTable } from "./requirements.js";
+import { aboutReport, conformity } from "./statement.js";
+
+/**
+ * report.pdf: one page for everybody, then the whole result for engineers and lawyers; PDF/A-3, tagged, with results.json
+ * inside. Its date is the end of the recording.
+ */
+export const pdfReport: Renderer = {
+  id: "pdf",
+  title: "report.pdf: the report on paper, with a first page in plain words and results.json attached",
+  render: async (result, measurements, { language, packaged }) => {
+    const assessment = inLocalTime(result);
+    const { report, recording, sources } = assessment;
+    const clock = localClock(recording);
+    const summary = JSON.parse(await packaged("assets/proof.json")) as ProofSummary;
+    const blocks: Block[] = [
+      ...plainPage(assessment, measurements, clock),
+      { kind: "page" },
+      ...aboutReport(assessment),
+      { kind: "contents" },
+      { kind: "page" },
+      ...conformity(assessment, clock),
+      ...requirementsTable(assessment, clock),
+      ...(await pictures(assessment, measurements)),
+      ...(await events(assessment, measurements, clock)),
+      ...recordingLedger(assessment),
+      ...findings(assessment),
+      ...exclusions(assessment, clock),
+      ...setupAndInstrument(assessment),
+      ...ruleSet(assessment),
+      ...everyRow(assessment, clock),
+      ...proof(summary),
+      ...glossary(),
+      { kind: "end", text: endText(report.number) },
+    ];
+    const document: Document = {
+      title: HEADINGS.page,
+      head: { left: headNumber(report.number), right: headHash(sources) },
+      page: PAGE_OF,
+      date: instantOf(recording.end),
+      blocks,
+      attached: [
+        {
+          name: "results.json",
+          content: resultsText(result),
+          type: "application/json",
+          relationship: "data",
+          description: MACHINE_NOTE,
+        },
+      ],
+    };
+    return [{ path: "report.pdf", content: await compilePdf(document, await packaged("assets/report.typ"), language) }];
+  },
+};
