@@ -157,7 +157,7 @@ interface FolderKind {
 const REPORT_FOLDER: FolderKind = {
   name: "report folder",
   mark: "results.json",
-  holds: new Set(["results.json", "report.html", "report.pdf", "charts"]),
+  holds: new Set(["results.json", "report.html", "report.pdf", "events.csv", "requirements.csv", "charts"]),
 };
 
 /**

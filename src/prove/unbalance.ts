@@ -21,13 +21,13 @@ const volts = (size: number, degrees: number): Phasor => ({ volts: size, degrees
 /** u0 of the first is computed from the published zero and positive sequence, 27.494 V and 93.222 V. */
 const EXAMPLES: readonly Example[] = [
   {
-    what: "100∠90°, 116∠0°, 71∠224.8° V",
+    what: "100 V at 90°, 116 V at 0°, 71 V at 224.8°",
     phases: [volts(100, 90), volts(116, 0), volts(71, 224.8)],
     u2: 7.788,
     u0: 29.493,
   },
   {
-    what: "230∠0°, 225∠−121°, 235∠119° V",
+    what: "230 V at 0°, 225 V at −121°, 235 V at 119°",
     phases: [volts(230, 0), volts(225, -121), volts(235, 119)],
     u2: 0.6734,
     u0: 1.83693,

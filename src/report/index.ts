@@ -1,3 +1,4 @@
+import { csv } from "./csv.js";
 import { htmlReport } from "./html/index.js";
 import { json } from "./json.js";
 import { pdfReport } from "./pdf/index.js";
@@ -5,4 +6,4 @@ import { png, svg } from "./pictures.js";
 import type { Renderer } from "./renderer.js";
 
 /** Every output, by what `--format` calls it. A new one is a file and a line here. */
-export const RENDERERS: readonly Renderer[] = [htmlReport, pdfReport, json, svg, png];
+export const RENDERERS: readonly Renderer[] = [htmlReport, pdfReport, json, csv, svg, png];

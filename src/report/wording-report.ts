@@ -20,6 +20,8 @@ export const REPORT_HEADINGS = {
   otherEvents: say`The other events`,
 } as const;
 
+export const ORDER_LIMITS = say`Order: limit`;
+
 export const PAGE_OF = say`Page ${"{page}"} of ${"{pages}"}`;
 
 export function headNumber(number: string | undefined): Text {

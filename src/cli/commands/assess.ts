@@ -41,7 +41,7 @@ export function registerAssess(program: Command, io: Io, end: (ending: Ending) =
     .option("--out <folder>", "report folder (default: reports/<name of the first log>)")
     .option(
       "--format <list>",
-      "outputs, separated by commas: html, pdf, json, svg, png; results.json is always written",
+      "outputs, separated by commas: html, pdf, json, csv, svg, png; results.json is always written",
       "html,pdf,json",
     )
     .option("--language <id>", "language of the report and of the summary: en", "en")

@@ -3,7 +3,7 @@ import type { Text } from "../../sentence.js";
 
 /** What assets/report.typ can set, one after the other. Data only: the template decides how it looks. */
 export type Block =
-  | { readonly kind: "title" | "question" | "text" | "note" | "end"; readonly text: Text }
+  | { readonly kind: "title" | "question" | "text" | "intro" | "note" | "contents" | "end"; readonly text: Text }
   | { readonly kind: "heading"; readonly level: 1 | 2 | 3; readonly text: Text }
   | { readonly kind: "lead"; readonly verdict: Verdict; readonly word: Text; readonly text: Text }
   | { readonly kind: "list"; readonly items: readonly Cell[] }
@@ -16,7 +16,7 @@ export type Block =
   | Table
   | { readonly kind: "pairs"; readonly rows: readonly (readonly [Text, Cell])[] }
   | PictureBlock
-  | { readonly kind: "contents" | "page" };
+  | { readonly kind: "page" };
 
 export interface Table {
   readonly kind: "table";
@@ -24,6 +24,8 @@ export interface Table {
   readonly rows: readonly (readonly Cell[])[];
   /** Size of the letters in points. */
   readonly size: number;
+  /** Whether a row may go on over the end of a page. */
+  readonly breakable: boolean;
 }
 
 export interface Column {
@@ -52,6 +54,16 @@ export const heading = (level: 1 | 2 | 3, text: Text): Block => ({ kind: "headin
 export const paragraph = (text: Text): Block => ({ kind: "text", text });
 export const note = (text: Text): Block => ({ kind: "note", text });
 
+/** Opens a table and stays with it. */
+export const intro = (text: Text): Block => ({ kind: "intro", text });
+
+/** A row with more letters than this in one cell could be higher than a page. */
+const LONG = 800;
+
+function lengthOf(cell: Cell): number {
+  return typeof cell === "object" && "text" in cell ? `${cell.text}${cell.note ?? ""}`.length : String(cell).length;
+}
+
 /** Columns as [title, width], `right` for numbers that stand under one another. */
 export function table(
   columns: readonly (readonly [title: Text, width: number, right?: "right"])[],
@@ -63,5 +75,6 @@ export function table(
     columns: columns.map(([title, width, side]) => ({ title, width, right: side === "right" })),
     rows,
     size,
+    breakable: rows.some((row) => row.some((cell) => lengthOf(cell) > LONG)),
   };
 }

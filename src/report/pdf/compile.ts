@@ -1,9 +1,10 @@
 import type { Instant } from "../../recording/time.js";
 import type { Text } from "../../sentence.js";
 import { keptTogether } from "../html/html.js";
-import { type Language, translated } from "../languages/language.js";
+import { inLanguage, type Language, translated } from "../languages/language.js";
+import { missingGlyphs } from "../wording-report.js";
 import type { Block } from "./blocks.js";
-import { shown } from "./glyphs.js";
+import { codePoints, NO_GLYPH, shown } from "./glyphs.js";
 
 /** A file that lies inside the PDF. */
 export interface AttachedFile {
@@ -23,6 +24,8 @@ export interface Document {
   readonly page: Text;
   /** Date of the document in its metadata; the clock is never asked. */
   readonly date: Instant;
+  /** What is kept to one page. */
+  readonly first: readonly Block[];
   readonly blocks: readonly Block[];
   readonly attached: readonly AttachedFile[];
 }
@@ -56,8 +59,10 @@ export async function compilePdf(document: Document, template: string, language:
 function dataOf({ attached, date, ...document }: Document, language: Language): unknown {
   const missing = new Set<string>();
   const files = attached.map(({ content: _, ...file }) => file);
+  const texts = setTexts(translated({ ...document, attached: files }, language), missing) as object;
   return {
-    ...(setTexts(translated({ ...document, attached: files }, language), missing) as object),
+    ...texts,
+    missing: missing.size === 0 ? "" : inLanguage(missingGlyphs(NO_GLYPH, codePoints(missing)), language),
     language: language.id,
     date: dateParts(date),
   };

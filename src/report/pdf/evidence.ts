@@ -27,6 +27,7 @@ import {
   REPORT_HEADINGS as H,
   INSTRUMENT_WORDS as I,
   NOT_STATED,
+  ORDER_LIMITS,
   SENSOR_WORDS,
   withoutExclusions,
   EXCLUSION_WORDS as X,
@@ -193,18 +194,18 @@ export function ruleSet({ ruleSet: set, weeks }: Assessment): Block[] {
           heading(3, strung([title, ordersSummary(limits.length)], ": ")),
           table(
             [
-              [T.order, 0, "right"],
-              [T.limit, 0, "right"],
+              [ORDER_LIMITS, 2.4],
               [T.source, 3],
               [T.confirmed, 1.2],
             ],
-            limits.map(({ order, max, source, confirmed: yes, note: more }) => [
-              String(order),
-              `${exact(max, 0)} %`,
-              more === undefined ? source : { text: source, note: more },
-              confirmed(yes),
+            bySource(limits).map(([first, ...more]) => [
+              strung(
+                [first, ...more].map(({ order, max }) => `${order}: ${exact(max, 0)} %`),
+                ", ",
+              ),
+              first.note === undefined ? first.source : { text: first.source, note: first.note },
+              confirmed(first.confirmed),
             ]),
-            8,
           ),
         ],
   );
@@ -255,4 +256,18 @@ function limitOf(requirement: Assessment["ruleSet"]["requirements"][number], wee
     limits.set(String(limit), limit);
   }
   return limits.size === 0 ? NO_LIMIT.other : strung([...limits.values()], "; ");
+}
+
+type OrderLimit = NonNullable<Assessment["ruleSet"]["requirements"][number]["orders"]>[number];
+
+/** Limits that share their source and its standing, together. */
+function bySource(limits: readonly OrderLimit[]): [OrderLimit, ...OrderLimit[]][] {
+  const groups = new Map<string, [OrderLimit, ...OrderLimit[]]>();
+  for (const limit of limits) {
+    const key = JSON.stringify([limit.source, limit.note, limit.confirmed]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [limit]);
+    else group.push(limit);
+  }
+  return [...groups.values()];
 }

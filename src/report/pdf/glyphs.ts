@@ -26,9 +26,10 @@ export function shown(text: string, missing: Set<string>): string {
   });
 }
 
-/** "U+6F22". */
-export function codePoint(character: string): string {
-  return `U+${(character.codePointAt(0) as number).toString(16).toUpperCase().padStart(4, "0")}`;
+/** "U+5B57, U+6F22". */
+export function codePoints(characters: ReadonlySet<string>): string {
+  const codes = [...characters].map((character) => character.codePointAt(0) as number).sort((a, b) => a - b);
+  return codes.map((code) => `U+${code.toString(16).toUpperCase().padStart(4, "0")}`).join(", ");
 }
 
 /** All covered characters, for the test. */

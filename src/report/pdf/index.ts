@@ -26,10 +26,8 @@ export const pdfReport: Renderer = {
     const clock = localClock(recording);
     const summary = JSON.parse(await packaged("assets/proof.json")) as ProofSummary;
     const blocks: Block[] = [
-      ...plainPage(assessment, measurements, clock),
-      { kind: "page" },
       ...aboutReport(assessment),
-      { kind: "contents" },
+      { kind: "contents", text: HEADINGS.contents },
       { kind: "page" },
       ...conformity(assessment, clock),
       ...requirementsTable(assessment, clock),
@@ -50,6 +48,7 @@ export const pdfReport: Renderer = {
       head: { left: headNumber(report.number), right: headHash(sources) },
       page: PAGE_OF,
       date: instantOf(recording.end),
+      first: plainPage(assessment, measurements, clock),
       blocks,
       attached: [
         {

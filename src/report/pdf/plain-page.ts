@@ -1,6 +1,6 @@
 import type { Measurements } from "../../recording/measurements.js";
 import type { Assessment } from "../../rules/assessment.js";
-import { say, strung, type Text } from "../../sentence.js";
+import { capital, say, strung, type Text } from "../../sentence.js";
 import { instantOf, type LocalClock, localTime } from "../local-time.js";
 import { byBadness, byRequirement, decidingWeek } from "../rows.js";
 import { verdictWord } from "../wording.js";
@@ -133,7 +133,9 @@ function broken(assessment: Assessment, { eventsSought }: Measurements, clock: L
   ];
   return [
     { kind: "lead", verdict, word: verdictWord(verdict), text: verdictAnswer(verdict, ruleSet.title) },
-    ...(rows.length > 0 ? [{ kind: "list" as const, items: rows.map((row) => brokenText(row, summary, clock)) }] : []),
+    ...(rows.length > 0
+      ? [{ kind: "list" as const, items: rows.map((row) => capital(brokenText(row, summary, clock))) }]
+      : []),
     ...(more > 0 ? [paragraph(say`Further rules that were broken: ${more}.`)] : []),
     paragraph(strung(further, " ")),
   ];

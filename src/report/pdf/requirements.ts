@@ -29,7 +29,7 @@ import {
   zoneText,
 } from "../wording-page.js";
 import { REPORT_HEADINGS, ZONES } from "../wording-report.js";
-import { type Block, type Cell, heading, note, paragraph, table } from "./blocks.js";
+import { type Block, type Cell, heading, intro, note, table } from "./blocks.js";
 
 const R = REQUIREMENT_COLUMNS;
 const D = DETAIL_COLUMNS;
@@ -68,7 +68,7 @@ export function requirementsTable(assessment: Assessment, clock: LocalClock): Bl
 
 function when(assessment: Assessment, week: Week): Block[] {
   const span = strung([capital(weekText(assessment, week)), "; ", zoneText(assessment), "."]);
-  return [paragraph(week.kind === "worst-sliding" ? strung([span, ONLY_WORSE_NOTE], " ") : span)];
+  return [intro(week.kind === "worst-sliding" ? strung([span, ONLY_WORSE_NOTE], " ") : span)];
 }
 
 function requirementLine({ title, worst, rows }: RequirementRows, clock: LocalClock): Cell[] {
@@ -108,17 +108,16 @@ export function everyRow(assessment: Assessment, clock: LocalClock): Block[] {
     heading(1, REPORT_HEADINGS.everyRow),
     ...when(assessment, week),
     ...byRequirement(assessment, week).flatMap(({ title, rows }) => [
-      heading(3, title),
+      heading(2, title),
       table(
         [
-          [D.place, 1.5],
+          [D.place, 1.3],
           [D.limit, 1.6],
-          [D.allowed, 1.1],
-          [D.found, 1.5],
+          [D.allowed, 1],
+          [D.found, 1.9],
           [D.missing, 0, "right"],
-          [D.worst, 1.3],
-          [D.when, 1.7],
-          [D.origin, 0],
+          [D.worst, 1.1],
+          [D.when, 2.2],
           [D.verdict, 0],
           [D.robust, 0],
         ],
@@ -130,7 +129,6 @@ export function everyRow(assessment: Assessment, clock: LocalClock): Block[] {
           String(row.missing),
           uncertain(row),
           worstTimeText(row, clock),
-          row.origin,
           verdictCell(row),
           robustText(row),
         ]),
