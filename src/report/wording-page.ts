@@ -1,8 +1,8 @@
 import type { Assessment } from "../rules/assessment.js";
-import { capital, type Sentence, say, strung } from "../sentence.js";
+import { capital, type Sentence, say, strung, type Text } from "../sentence.js";
 import { type Language, type Translated, translated } from "./languages/language.js";
 import { instantOf, localClock, localTime } from "./local-time.js";
-import { paragraph } from "./wording.js";
+import { limitText, paragraph, shareText } from "./wording.js";
 
 /** Headings and prose of the report page and of its live charts. */
 
@@ -102,13 +102,19 @@ export const WEEK_COLUMNS = {
   failed: say`Not met`,
 } as const;
 
-export const WEEK_KINDS = {
+const WEEK_KINDS = {
   consecutive: say`week`,
   rest: say`rest, less than a week`,
   "worst-sliding": say`worst seven days at any start (only what is worse than in every week above)`,
   year: say`365 days, requirements by the year only`,
   "part-of-year": say`less than 365 days, requirements by the year already broken only`,
 } as const;
+
+export function weekKindText({ kind, complete }: Assessment["weeks"][number]): Sentence {
+  if (kind === "worst-sliding") return WEEK_KINDS[kind];
+  if (kind === "year") return complete ? WEEK_KINDS.year : WEEK_KINDS["part-of-year"];
+  return complete ? WEEK_KINDS.consecutive : WEEK_KINDS.rest;
+}
 
 /** Said where the rows of such seven days are listed. */
 export const ONLY_WORSE_NOTE = say`Of seven days at any start only what is worse than in every week is listed.`;
@@ -261,4 +267,17 @@ export interface ChartWords extends Translated<typeof CHART_WORDS> {
 export function chartWords(language: Language): ChartWords {
   const { decimalMark, id } = language;
   return { ...translated(CHART_WORDS, language), decimalMark, locale: id === "en" ? "en-GB" : id };
+}
+
+/** The limit of a requirement as judged; its number stands in the rows that were judged by it. */
+export function requirementLimit(
+  requirement: Assessment["ruleSet"]["requirements"][number],
+  weeks: Assessment["weeks"],
+): Text {
+  if (requirement.table !== undefined) return NO_LIMIT.events;
+  if (requirement.orders !== undefined) return NO_LIMIT.orders;
+  const rows = weeks.flatMap(({ requirements }) => requirements).filter(({ id }) => id === requirement.id);
+  const limits = rows.map((row) => say`${limitText(row)} for ${shareText(row)}`);
+  const different = new Map(limits.map((limit) => [String(limit), limit]));
+  return different.size === 0 ? NO_LIMIT.other : strung([...different.values()], "; ");
 }

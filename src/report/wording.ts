@@ -4,6 +4,7 @@ import type { Assessment, Row, Verdict, Week } from "../rules/assessment.js";
 import { Numeral, type Sentence, say, strung, type Text } from "../sentence.js";
 import { instantOf, type LocalClock, localClock, localTime } from "./local-time.js";
 import { allowedPercent, decimalsOf, exact, formatAgainstLimits, foundPercent, percentOfShare } from "./numbers.js";
+import { limitSides } from "./rows.js";
 
 /** Words and sentences about the result. With the other files named wording-* these are all the sentences of the outputs. */
 
@@ -92,6 +93,14 @@ export function worstTimeText(row: Row, clock: LocalClock): Text {
   return row.worst === null ? "" : localTime(clock, instantOf(row.worst.at));
 }
 
+/** "248.1 to 251.0 V": the values at the required share. */
+export function percentileText({ percentile, limit, unit }: Row): Text {
+  const ends = [percentile.low, percentile.high].filter((value) => value !== undefined);
+  const [first, second] = ends.map((value) => new Numeral(formatAgainstLimits(value, limit, decimalsOf(unit))));
+  if (first === undefined) return "–";
+  return withUnit(second === undefined ? first : say`${first} to ${second}`, unit);
+}
+
 /** "95 % of the week". */
 export function shareText({ share, period }: Pick<Row, "share" | "period">): Sentence {
   const percent = withUnit(exact(percentOfShare(share), 0), "%");
@@ -159,17 +168,8 @@ export function beyondText({ limit, unit }: Pick<Row, "limit" | "unit">, noneBel
 /** "above 253.0 V" where the extremes of the recording show that none lay below; else both limits. */
 export function outsideText(row: Row, summary: Assessment["summary"]): Text {
   const { min, max } = row.limit;
-  const all = summary.find(
-    (s) =>
-      s.quantity === row.quantity &&
-      s.phase === row.phase &&
-      s.order === row.order &&
-      s.hertz === row.hertz &&
-      s.intervalS === row.intervalS,
-  );
-  const noneBelow = min !== undefined && all !== undefined && all.min >= min;
-  const noneAbove = max !== undefined && all !== undefined && all.max <= max;
-  return beyondText(row, noneBelow, noneAbove);
+  const { above, below } = limitSides(row, summary);
+  return beyondText(row, min !== undefined && !below, max !== undefined && !above);
 }
 
 /** "on phase L2, 73 of 1008 ten-minute values lay above 253.0 V; 50 may." */

@@ -13,7 +13,7 @@ import { say } from "../../src/sentence.js";
 import { runLogs } from "../support/whole-run.js";
 import { madeEvent, madeRecord, manyEvents, shortReport } from "./event-support.js";
 import { escaped, numbersIn, PSEUDO, shownText, untranslated } from "./pseudo-language.js";
-import { type Report, type SampleOptions, START, sampleReport } from "./support.js";
+import { CONTEXT, type Report, type SampleOptions, START, sampleReport } from "./support.js";
 
 const english = [...templates().keys()];
 
@@ -182,11 +182,11 @@ describe.each(RESULTS)("%s", async (_, make) => {
   const { assessment, measurements } = await make();
   const known = [...untranslated(assessment), "Xxx"];
   const pageIn = async (language: Language) => {
-    const files = await htmlReport.render(assessment, measurements, { language, vega: async () => "var vega;" });
+    const files = await htmlReport.render(assessment, measurements, { ...CONTEXT, language });
     return String(files[0]?.content);
   };
   const pictureTexts = async (language: Language) => {
-    const files = await svg.render(assessment, measurements, { language, vega: async () => "" });
+    const files = await svg.render(assessment, measurements, { ...CONTEXT, language });
     return files.map(({ content }) => shownText(String(content))).join("\n");
   };
 

@@ -2,11 +2,7 @@ import { describe, expect, it } from "vitest";
 import { RENDERERS } from "../../src/report/index.js";
 import { resultsText } from "../../src/report/json.js";
 import { drawsText, png, svg } from "../../src/report/pictures.js";
-<<<<<<< HEAD
-import { english, sampleReport } from "./support.js";
-=======
-import { CONTEXT, sampleReport } from "./support.js";
->>>>>>> 9c02eb2 (report.pdf: PDF/A-3 set by Typst, with a first page in plain words and results.json attached)
+import { CONTEXT, english, sampleReport } from "./support.js";
 
 const { assessment, measurements } = await sampleReport({ orders: 4 });
 const context = { ...CONTEXT, vega: () => Promise.reject(new Error("pictures need no browser script")) };

@@ -1,8 +1,8 @@
 import type { Assessment } from "../../rules/assessment.js";
-import { say, stated, strung, type Text } from "../../sentence.js";
+import { stated } from "../../sentence.js";
 import { columnRuns } from "../columns.js";
 import { exact } from "../numbers.js";
-import { limitText, shareText, withUnit } from "../wording.js";
+import { withUnit } from "../wording.js";
 import { columnRunText, columnsSummary, setupName, setupValue } from "../wording-log.js";
 import {
   BINDING_NOTE,
@@ -11,12 +11,12 @@ import {
   HEADINGS,
   INTERVALS,
   LIVE_WORK_NOTE,
-  NO_LIMIT,
   NONE,
   ORIGINS,
   ordersSummary,
   programText,
   RELATES_NOTE,
+  requirementLimit,
   SEVERITIES,
   TABLE_WORDS as T,
 } from "../wording-page.js";
@@ -88,21 +88,11 @@ function setup({ setup: entries }: Assessment): Html {
 ${plainTable([T.item, T.value, T.origin, T.reason], rows)}<p class="note">${RELATES_NOTE}</p></section>`;
 }
 
-/** The limit of a requirement as judged; its number stands in the rows that were judged by it. */
-function limitOf(requirement: Assessment["ruleSet"]["requirements"][number], weeks: Assessment["weeks"]): Text {
-  if (requirement.table !== undefined) return NO_LIMIT.events;
-  if (requirement.orders !== undefined) return NO_LIMIT.orders;
-  const rows = weeks.flatMap(({ requirements }) => requirements).filter(({ id }) => id === requirement.id);
-  const limits = rows.map((row) => say`${limitText(row)} for ${shareText(row)}`);
-  const different = new Map(limits.map((limit) => [String(limit), limit]));
-  return different.size === 0 ? NO_LIMIT.other : strung([...different.values()], "; ");
-}
-
 function ruleSet({ ruleSet: set, weeks }: Assessment): Html {
   const confirmed = (yes: boolean) => (yes ? CONFIRMED.true : html`<b class="unconfirmed">${CONFIRMED.false}</b>`);
   const rows = set.requirements.map((requirement) => [
     html`${stated(requirement.title)}${!requirement.binding && html`<br><small>${BINDING_NOTE}</small>`}${requirement.note !== undefined && html`<br><small>${stated(requirement.note)}</small>`}`,
-    unbroken(limitOf(requirement, weeks)),
+    unbroken(requirementLimit(requirement, weeks)),
     requirement.clause,
     requirement.source,
     confirmed(requirement.confirmed),

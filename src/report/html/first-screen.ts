@@ -11,8 +11,8 @@ import {
   ONLY_WORSE_NOTE,
   recordedText,
   WEEK_COLUMNS,
-  WEEK_KINDS,
   WORST_SLIDING_NOTE,
+  weekKindText,
   zoneText,
 } from "../wording-page.js";
 import { statement } from "../wording-statement.js";
@@ -72,7 +72,7 @@ function weeksSection(assessment: Assessment, clock: LocalClock): Html | undefin
   const isAny = (kind: Week["kind"]) => weeks.some((week) => week.kind === kind);
   const shown = decidingWeek(assessment);
   const line = (week: Week) => html`<tr>${cell(W.from, localTime(clock, instantOf(week.start)))}
-${cell(W.to, localTime(clock, instantOf(weekEnd(assessment.recording, week))))}${cell(W.kind, kindText(week))}
+${cell(W.to, localTime(clock, instantOf(weekEnd(assessment.recording, week))))}${cell(W.kind, weekKindText(week))}
 ${cell(W.coverage, unbroken(coverageText(week.coverage)))}${cell(W.verdict, verdictCell(week))}
 ${cell(W.failed, failedText(assessment, week))}</tr>
 `;
@@ -89,12 +89,6 @@ ${weeks
 ${week.kind === "worst-sliding" && html`<p class="note">${ONLY_WORSE_NOTE}</p>`}
 ${requirementsTable(assessment, week, clock)}</details>`,
   )}</section>`;
-}
-
-function kindText({ kind, complete }: Week): Text {
-  if (kind === "worst-sliding") return WEEK_KINDS[kind];
-  if (kind === "year") return complete ? WEEK_KINDS.year : WEEK_KINDS["part-of-year"];
-  return complete ? WEEK_KINDS.consecutive : WEEK_KINDS.rest;
 }
 
 function failedText(assessment: Assessment, week: Week): Text {

@@ -1,13 +1,14 @@
 import type { Assessment, Row, Week } from "../../rules/assessment.js";
-import { capital, Numeral, say, strung, type Text } from "../../sentence.js";
+import { capital, say, strung, type Text } from "../../sentence.js";
 import type { LocalClock } from "../local-time.js";
-import { decimalsOf, exact, fixed, formatAgainstLimits, percentOfShare } from "../numbers.js";
+import { exact, fixed, percentOfShare } from "../numbers.js";
 import { byRequirement, type RequirementRows } from "../rows.js";
 import {
   allowedText,
   countOf,
   foundText,
   limitText,
+  percentileText,
   placeText,
   robustText,
   shareText,
@@ -104,13 +105,6 @@ function detailLine(row: Row, clock: LocalClock, isSure: boolean): Html {
 <td>${unbroken(worstText(row))}</td><td>${worstTimeText(row, clock)}</td><td>${unbroken(percentileText(row))}</td><td>${flagged}</td><td>${VALUE_ORIGINS[row.origin]}</td>
 <td>${verdictCell(row)}${row.reason !== undefined && html`<br><small>${row.reason.sentence}</small>`}</td><td>${robustText(row)}</td>${isSure && html`<td>${unbroken(surenessText(row))}</td>`}</tr>
 `;
-}
-
-function percentileText({ percentile, limit, unit }: Row): Text {
-  const ends = [percentile.low, percentile.high].filter((value) => value !== undefined);
-  const [first, second] = ends.map((value) => new Numeral(formatAgainstLimits(value, limit, decimalsOf(unit))));
-  if (first === undefined) return "–";
-  return withUnit(second === undefined ? first : say`${first} to ${second}`, unit);
 }
 
 /** "99.8 %", cut downwards, so that 100 % means all. */

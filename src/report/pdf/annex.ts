@@ -1,4 +1,4 @@
-import { Sentence, type Text } from "../../sentence.js";
+import { stated, type Text } from "../../sentence.js";
 import { fixed } from "../numbers.js";
 import { withUnit } from "../wording.js";
 import { GLOSSARY, REPORT_HEADINGS as H, PROOF_WORDS as P, proofIntro } from "../wording-report.js";
@@ -44,9 +44,9 @@ export function proof({ version, rows, out, tables }: ProofSummary): Block[] {
         const decimals = Math.max(0, 2 - Math.floor(Math.log10(tolerance)));
         const number = (value: number): Text => withUnit(fixed(value, decimals), unit);
         return [
-          { text: unnumbered(title), note: source },
+          { text: stated(title), note: stated(source) },
           String(count),
-          unnumbered(what),
+          stated(what),
           number(expected),
           number(computed),
           number(tolerance),
@@ -56,11 +56,6 @@ export function proof({ version, rows, out, tables }: ProofSummary): Block[] {
       8,
     ),
   ];
-}
-
-/** A sentence that was stored as text; another language knows it where it has no places to fill. */
-function unnumbered(text: string): Text {
-  return new Sentence(text, []);
 }
 
 export function glossary(): Block[] {

@@ -33,16 +33,22 @@ export interface Document {
 /** A folder that need not exist: all files the template asks for are handed over in memory. */
 const FOLDER = "/mainswitness-report";
 
-/** PDF/A-3 of the highest level (a): tagged, with attached files. The compiler refuses what breaks the standard's rules. */
+/** PDF/A-3 of the highest level (a): tagged, with attached files. */
 const STANDARD = "a-3a";
 
 /**
  * Sets a document. All its texts reach the template as data, so nothing in them is read as markup. The compiler also
  * looks for fonts on the machine, and a family "Libertinus Serif" installed there would be taken before its own.
  * @param template text of assets/report.typ
+ * @param standard the compiler refuses a document that breaks its rules
  * @returns the PDF; the same bytes for the same document
  */
-export async function compilePdf(document: Document, template: string, language: Language): Promise<Uint8Array> {
+export async function compilePdf(
+  document: Document,
+  template: string,
+  language: Language,
+  standard: "a-3a" | "ua-1" = STANDARD,
+): Promise<Uint8Array> {
   const { NodeCompiler } = await import("@myriaddreamin/typst-ts-node-compiler");
   const compiler = NodeCompiler.create({ workspace: FOLDER });
   const put = (name: string, content: string) => compiler.mapShadow(`${FOLDER}/${name}`, Buffer.from(content));
@@ -52,7 +58,7 @@ export async function compilePdf(document: Document, template: string, language:
   const set = result.result;
   if (set === null)
     throw new Error(`The PDF template is at fault: ${JSON.stringify(result.takeError()?.shortDiagnostics)}`);
-  return new Uint8Array(compiler.pdf(set, { pdfStandard: STANDARD }));
+  return new Uint8Array(compiler.pdf(set, { pdfStandard: standard }));
 }
 
 /** What the template reads: strings in the language, each with only those characters that the font has. */
@@ -68,11 +74,14 @@ function dataOf({ attached, date, ...document }: Document, language: Language): 
   };
 }
 
-function setTexts(data: unknown, missing: Set<string>): unknown {
-  if (typeof data === "string") return shown(keptTogether(data), missing);
+function setTexts(data: unknown, missing: Set<string>, key = ""): unknown {
+  if (typeof data === "string") {
+    const line = data.replace(/\s*[\n\r\t]\s*/g, " ");
+    return shown(key === "svg" ? line : keptTogether(line), missing);
+  }
   if (Array.isArray(data)) return data.map((one) => setTexts(one, missing));
   if (typeof data !== "object" || data === null) return data;
-  return Object.fromEntries(Object.entries(data).map(([key, value]) => [key, setTexts(value, missing)]));
+  return Object.fromEntries(Object.entries(data).map(([name, value]) => [name, setTexts(value, missing, name)]));
 }
 
 function dateParts(at: Instant): Record<string, number> {

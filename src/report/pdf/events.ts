@@ -14,6 +14,7 @@ import {
   tableEdges,
   worstFirst,
 } from "../events.js";
+import type { Language } from "../languages/language.js";
 import { exactLocalTime, instantOf, type LocalClock } from "../local-time.js";
 import {
   boundsBy,
@@ -43,7 +44,12 @@ import { chartPicture, plotPicture } from "./pictures.js";
 export const LISTED = 200;
 
 /** Events: how many lie in which cell, the worst with their pictures, further ones in a table; nothing where none were sought. */
-export async function events(assessment: Assessment, measurements: Measurements, clock: LocalClock): Promise<Block[]> {
+export async function events(
+  assessment: Assessment,
+  measurements: Measurements,
+  clock: LocalClock,
+  language: Language,
+): Promise<Block[]> {
   const all = worstFirst(assessment.events);
   if (all.length === 0 && !measurements.eventsSought) return [];
   const intro = [heading(1, HEADINGS.events), paragraph(strung([capital(eventsTitle(assessment)), "."]))];
@@ -55,11 +61,11 @@ export async function events(assessment: Assessment, measurements: Measurements,
   return [
     ...intro,
     ...tables.flatMap(({ table: counted, clause }) => countsTable(counted, clause, all)),
-    ...(scatter === undefined ? [] : [await chartPicture(scatter)]),
+    ...(scatter === undefined ? [] : [await chartPicture(scatter, language)]),
     heading(2, W.list),
     note(W.order),
     table(columns(), all.slice(0, SHOWN).map(line), 8),
-    ...all.slice(0, SHOWN).flatMap((event, i) => course(event, i, assessment, measurements, clock)),
+    ...all.slice(0, SHOWN).flatMap((event, i) => course(event, i, assessment, measurements, clock, language)),
     ...(rest.length > 0
       ? [
           heading(2, REPORT_HEADINGS.otherEvents),
@@ -111,6 +117,7 @@ function course(
   assessment: Assessment,
   measurements: Measurements,
   clock: LocalClock,
+  language: Language,
 ): Block[] {
   const tables = eventTables(assessment);
   const record = eventRecords(measurements)(event);
@@ -119,7 +126,7 @@ function course(
   const title = strung([`${i + 1}. `, kindText(event), ", ", exactLocalTime(clock, instantOf(event.start))]);
   const told = courseTitle(event, boundsBy(tables)(event));
   const picture = (plot: typeof plots.course, name: Text, under: Text): Block[] =>
-    plot === undefined ? [] : [plotPicture(plot, name, under)];
+    plot === undefined ? [] : [plotPicture(plot, name, under, language)];
   return [
     heading(3, title),
     ...picture(plots.course, told, courseNote(event, record)),
@@ -135,7 +142,7 @@ function countsTable(counted: EventTable, clause: string, all: readonly ReportEv
     return count === 0 ? `${name}: 0` : { text: `${name}: ${count}`, bold: true };
   };
   return [
-    heading(3, tableHeading(counted, clause)),
+    heading(2, tableHeading(counted, clause)),
     table(
       [["u", 1.3], ...counted.columns.map((column) => [columnBounds(counted, column), 1] as const)],
       counted.rows.map((row) => [rowBounds(counted, row), ...counted.columns.map(({ id }) => cell(row.id, id))]),

@@ -1,25 +1,22 @@
 import type { Assessment } from "../../rules/assessment.js";
-import { type Sentence, strung, type Text } from "../../sentence.js";
+import { type Sentence, stated, strung, type Text } from "../../sentence.js";
 import { columnRuns } from "../columns.js";
 import { instantOf, type LocalClock, localTime } from "../local-time.js";
 import { exact } from "../numbers.js";
-import { limitText, shareText, verdictWord } from "../wording.js";
+import { verdictWord, withUnit } from "../wording.js";
+import { columnRunText, columnsSummary, setupName, setupValue } from "../wording-log.js";
 import {
   BINDING_NOTE,
   CONFIRMED,
-  columnRunText,
-  columnsSummary,
   HEADINGS,
   INTERVALS,
   LIVE_WORK_NOTE,
-  NO_LIMIT,
   NONE,
   ORIGINS,
   ordersSummary,
   programText,
+  requirementLimit,
   SEVERITIES,
-  setupName,
-  setupUnit,
   TABLE_WORDS as T,
 } from "../wording-page.js";
 import {
@@ -159,7 +156,7 @@ export function setupAndInstrument({ setup, instrument }: Assessment): Block[] {
       ],
       Object.entries(setup).map(([key, { value, origin, reason }]) => [
         setupName(key),
-        `${value}${setupUnit(key)}`,
+        setupValue(key, value),
         origin === "assumed" ? { text: ORIGINS[origin] as Text, bold: true } : (ORIGINS[origin] as Text),
         reason ?? "",
       ]),
@@ -191,7 +188,7 @@ export function ruleSet({ ruleSet: set, weeks }: Assessment): Block[] {
     limits === undefined
       ? []
       : [
-          heading(3, strung([title, ordersSummary(limits.length)], ": ")),
+          heading(2, strung([stated(title), ordersSummary(limits.length)], ": ")),
           table(
             [
               [ORDER_LIMITS, 2.4],
@@ -200,10 +197,10 @@ export function ruleSet({ ruleSet: set, weeks }: Assessment): Block[] {
             ],
             bySource(limits).map(([first, ...more]) => [
               strung(
-                [first, ...more].map(({ order, max }) => `${order}: ${exact(max, 0)} %`),
+                [first, ...more].map(({ order, max }) => strung([String(order), withUnit(exact(max, 0), "%")], ": ")),
                 ", ",
               ),
-              first.note === undefined ? first.source : { text: first.source, note: first.note },
+              first.note === undefined ? first.source : { text: first.source, note: stated(first.note) },
               confirmed(first.confirmed),
             ]),
           ),
@@ -211,8 +208,8 @@ export function ruleSet({ ruleSet: set, weeks }: Assessment): Block[] {
   );
   return [
     heading(1, HEADINGS.ruleSet),
-    paragraph(`${set.title} (${set.id}): ${set.standard}, ${set.edition}.`),
-    { kind: "list", items: [...set.notes] },
+    paragraph(strung([strung([stated(set.title), ` (${set.id})`]), strung([set.standard, set.edition], ", ")], ": ")),
+    { kind: "list", items: set.notes.map(stated) },
     table(
       [
         [T.requirement, 2.4],
@@ -224,11 +221,13 @@ export function ruleSet({ ruleSet: set, weeks }: Assessment): Block[] {
       set.requirements.map((requirement) => {
         const notes = [
           ...(requirement.binding ? [] : [BINDING_NOTE]),
-          ...[requirement.note].filter((n) => n !== undefined),
+          ...(requirement.note === undefined ? [] : [stated(requirement.note)]),
         ];
         return [
-          notes.length === 0 ? requirement.title : { text: requirement.title, note: strung(notes, "; ") },
-          limitOf(requirement, weeks),
+          notes.length === 0
+            ? stated(requirement.title)
+            : { text: stated(requirement.title), note: strung(notes, "; ") },
+          requirementLimit(requirement, weeks),
           requirement.clause,
           requirement.source,
           confirmed(requirement.confirmed),
@@ -244,18 +243,6 @@ export function ruleSet({ ruleSet: set, weeks }: Assessment): Block[] {
       [{ id: set.id, sha256: set.sha256 }, ...set.inherits].map(({ id, sha256 }) => [id, sha256]),
     ),
   ];
-}
-
-function limitOf(requirement: Assessment["ruleSet"]["requirements"][number], weeks: Assessment["weeks"]): Text {
-  if (requirement.table !== undefined) return NO_LIMIT.events;
-  if (requirement.orders !== undefined) return NO_LIMIT.orders;
-  const limits = new Map<string, Text>();
-  for (const row of weeks.flatMap(({ requirements }) => requirements)) {
-    if (row.id !== requirement.id) continue;
-    const limit = strung([limitText(row), shareText(row)], ", ");
-    limits.set(String(limit), limit);
-  }
-  return limits.size === 0 ? NO_LIMIT.other : strung([...limits.values()], "; ");
 }
 
 type OrderLimit = NonNullable<Assessment["ruleSet"]["requirements"][number]["orders"]>[number];

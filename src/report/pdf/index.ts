@@ -1,10 +1,11 @@
+import type { Measurements } from "../../recording/measurements.js";
+import type { Assessment } from "../../rules/assessment.js";
 import { resultsText } from "../json.js";
 import { inLocalTime, instantOf, localClock } from "../local-time.js";
-import type { Renderer } from "../renderer.js";
+import type { RenderContext, Renderer } from "../renderer.js";
 import { HEADINGS } from "../wording-page.js";
 import { endText, headHash, headNumber, MACHINE_NOTE, PAGE_OF } from "../wording-report.js";
-import { glossary, type ProofSummary, proof } from "./annex.js";
-import type { Block } from "./blocks.js";
+import { glossary, proof } from "./annex.js";
 import { compilePdf, type Document } from "./compile.js";
 import { events } from "./events.js";
 import { exclusions, findings, recordingLedger, ruleSet, setupAndInstrument } from "./evidence.js";
@@ -20,46 +21,53 @@ import { aboutReport, conformity } from "./statement.js";
 export const pdfReport: Renderer = {
   id: "pdf",
   title: "report.pdf: the report on paper, with a first page in plain words and results.json attached",
-  render: async (result, measurements, { language, packaged }) => {
-    const assessment = inLocalTime(result);
-    const { report, recording, sources } = assessment;
-    const clock = localClock(recording);
-    const summary = JSON.parse(await packaged("assets/proof.json")) as ProofSummary;
-    const blocks: Block[] = [
+  render: async (result, measurements, context) => {
+    const document = await reportDocument(result, measurements, context);
+    const template = await context.packaged("assets/report.typ");
+    return [{ path: "report.pdf", content: await compilePdf(document, template, context.language) }];
+  },
+};
+
+export async function reportDocument(
+  result: Assessment,
+  measurements: Measurements,
+  { language, packaged }: RenderContext,
+): Promise<Document> {
+  const assessment = inLocalTime(result);
+  const { report, recording, sources } = assessment;
+  const clock = localClock(recording);
+  return {
+    title: HEADINGS.page,
+    head: { left: headNumber(report.number), right: headHash(sources) },
+    page: PAGE_OF,
+    date: instantOf(recording.end),
+    first: plainPage(assessment, measurements, clock),
+    blocks: [
       ...aboutReport(assessment),
       { kind: "contents", text: HEADINGS.contents },
       { kind: "page" },
       ...conformity(assessment, clock),
       ...requirementsTable(assessment, clock),
-      ...(await pictures(assessment, measurements)),
-      ...(await events(assessment, measurements, clock)),
+      ...(await pictures(assessment, measurements, language)),
+      ...(await events(assessment, measurements, clock, language)),
       ...recordingLedger(assessment),
       ...findings(assessment),
       ...exclusions(assessment, clock),
       ...setupAndInstrument(assessment),
       ...ruleSet(assessment),
       ...everyRow(assessment, clock),
-      ...proof(summary),
+      ...proof(JSON.parse(await packaged("assets/proof.json"))),
       ...glossary(),
       { kind: "end", text: endText(report.number) },
-    ];
-    const document: Document = {
-      title: HEADINGS.page,
-      head: { left: headNumber(report.number), right: headHash(sources) },
-      page: PAGE_OF,
-      date: instantOf(recording.end),
-      first: plainPage(assessment, measurements, clock),
-      blocks,
-      attached: [
-        {
-          name: "results.json",
-          content: resultsText(result),
-          type: "application/json",
-          relationship: "data",
-          description: MACHINE_NOTE,
-        },
-      ],
-    };
-    return [{ path: "report.pdf", content: await compilePdf(document, await packaged("assets/report.typ"), language) }];
-  },
-};
+    ],
+    attached: [
+      {
+        name: "results.json",
+        content: resultsText(result),
+        type: "application/json",
+        relationship: "data",
+        description: MACHINE_NOTE,
+      },
+    ],
+  };
+}

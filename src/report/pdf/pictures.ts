@@ -6,6 +6,7 @@ import { compileChart, drawChart } from "../charts/draw.js";
 import { chartSections } from "../charts/index.js";
 import { drawPlot, type Plot } from "../charts/plot.js";
 import { FONT, FULL_WIDTH } from "../charts/style.js";
+import type { Language } from "../languages/language.js";
 import { HEADINGS } from "../wording-page.js";
 import { type Block, heading, type PictureBlock } from "./blocks.js";
 
@@ -15,25 +16,29 @@ const PDF_FONT = "Libertinus Serif";
 const LARGER = 1.12;
 
 /** The charts of the report, in the same order as on the page for screens. */
-export async function pictures(assessment: Assessment, measurements: Measurements): Promise<Block[]> {
+export async function pictures(
+  assessment: Assessment,
+  measurements: Measurements,
+  language: Language,
+): Promise<Block[]> {
   const sections = chartSections(assessment, measurements);
   if (sections.length === 0) return [];
   const blocks: Block[] = [heading(1, HEADINGS.charts)];
   for (const section of sections) {
     blocks.push(heading(2, section.heading));
-    for (const chart of section.charts) blocks.push(await chartPicture(chart));
+    for (const chart of section.charts) blocks.push(await chartPicture(chart, language));
   }
   return blocks;
 }
 
-export async function chartPicture(chart: Chart): Promise<PictureBlock> {
-  const svg = await drawChart(chart, await compileChart(chart, false));
+export async function chartPicture(chart: Chart, language: Language): Promise<PictureBlock> {
+  const svg = await drawChart(chart, language, await compileChart(chart, language, false));
   const width = Math.min(1, Math.max(0.6, chart.width / FULL_WIDTH));
   return { kind: "picture", svg: inPdfFont(svg), title: chart.title, alt: chart.title, note: chart.note, width };
 }
 
-export function plotPicture(plot: Plot, title: Text, note: Text): PictureBlock {
-  return { kind: "picture", svg: inPdfFont(drawPlot(plot)), title, alt: title, note, width: 0.75 };
+export function plotPicture(plot: Plot, title: Text, note: Text, language: Language): PictureBlock {
+  return { kind: "picture", svg: inPdfFont(drawPlot(plot, language)), title, alt: title, note, width: 0.75 };
 }
 
 function inPdfFont(svg: string): string {

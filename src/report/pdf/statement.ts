@@ -5,7 +5,8 @@ import { instantOf, type LocalClock, localTime } from "../local-time.js";
 import { measured } from "../numbers.js";
 import { requirementTitle } from "../rows.js";
 import { quantityName, verdictWord, weekEnd } from "../wording.js";
-import { COUNTING, HEADINGS, NONE, recordedText, setupUnit, WEEK_COLUMNS, WEEK_KINDS } from "../wording-page.js";
+import { setupValue } from "../wording-log.js";
+import { COUNTING, HEADINGS, NONE, recordedText, WEEK_COLUMNS, weekKindText } from "../wording-page.js";
 import {
   COPY_NOTE,
   DECISION_ORIGINS,
@@ -33,7 +34,7 @@ export function aboutReport(assessment: Assessment): Block[] {
   const { laboratory } = report;
   const stated = (key: string): Text => {
     const entry = setup[key];
-    return entry === undefined ? NOT_STATED : `${entry.value}${setupUnit(key)}`;
+    return entry === undefined ? NOT_STATED : setupValue(key, entry.value);
   };
   return [
     heading(1, H.about),
@@ -130,16 +131,10 @@ function weeks({ weeks: list, recording }: Assessment, clock: LocalClock): Block
       list.map((week) => [
         localTime(clock, instantOf(week.start)),
         localTime(clock, instantOf(weekEnd(recording, week))),
-        kindOf(week),
+        weekKindText(week),
         coverageText(week.coverage),
         { text: verdictWord(week.verdict), verdict: week.verdict },
       ]),
     ),
   ];
-}
-
-function kindOf({ kind, complete }: Assessment["weeks"][number]): Text {
-  if (kind === "worst-sliding") return WEEK_KINDS[kind];
-  if (kind === "year") return complete ? WEEK_KINDS.year : WEEK_KINDS["part-of-year"];
-  return complete ? WEEK_KINDS.consecutive : WEEK_KINDS.rest;
 }
