@@ -10,15 +10,15 @@ export const REPORT_HEADINGS = {
   about: say`About this report`,
   contents: say`Contents`,
   statement: say`Statement of conformity`,
-  exclusions: say`Exclusions`,
   everyRow: say`Annex A: every phase and order`,
   proof: say`Annex B: check of the measuring chain`,
   glossary: say`Glossary`,
   instrument: say`Instrument`,
-  uncertainty: say`Uncertainty`,
   weeks: say`Weeks`,
   otherEvents: say`The other events`,
 } as const;
+
+export const NO_EXCLUSIONS = say`No span of time was excluded.`;
 
 export const ORDER_LIMITS = say`Order: limit`;
 
@@ -75,48 +75,6 @@ export function endText(number: string | undefined): Text {
   return number === undefined ? say`End of the report` : say`End of report ${number}`;
 }
 
-export const DECISION_TITLE = say`Decision rule`;
-
-/** The decision rule in words: ILAC-G8:09/2019. */
-export const DECISION_TEXTS: Readonly<Record<Assessment["decision"]["rule"], Sentence>> = {
-  simple: say`Simple acceptance: each value is compared with the limit itself. A value exactly on the limit conforms. The uncertainty of the instrument takes nothing off; near a limit a wrong decision in either direction is as likely as a right one in the worst case.`,
-  guarded: say`Guarded acceptance: each limit is moved inwards by the expanded uncertainty (coverage factor 2) before values are compared with it.`,
-};
-
-export const DECISION_ORIGINS = {
-  given: say`The rule was given in the setup.`,
-  assumed: say`No rule was given; this is the usual one, as EN 50160 itself prescribes none.`,
-} as const;
-
-export const ZONES = {
-  "conforms-clearly": say`conforms clearly`,
-  "conforms-within": say`conforms, but within the uncertainty`,
-  "fails-within": say`fails, but within the uncertainty`,
-  "fails-clearly": say`fails clearly`,
-} as const;
-
-export const UNCERTAINTY_WORDS = {
-  none: say`No uncertainty is known: neither a class nor a stated value was given. So nothing is said about how near to a limit a result lies.`,
-  quantity: say`Quantity`,
-  from: say`From`,
-  expanded: say`Expanded uncertainty`,
-  reason: say`Reason`,
-  fromInstrument: say`instrument`,
-  fromSensor: say`sensor`,
-  fromResolution: say`resolution of the log`,
-  memory: say`from memory, not confirmed`,
-} as const;
-
-export function expandedText({ unit, of, k }: Assessment["uncertainties"][number], number: Text): Text {
-  const value = of === "absolute" ? say`± ${number} ${unit}` : OF[of](number, unit);
-  return say`${value} (coverage factor ${k})`;
-}
-
-const OF = {
-  reading: (number: Text, unit: string) => say`± ${number} ${unit} of the reading`,
-  declared: (number: Text, unit: string) => say`± ${number} ${unit} of the declared voltage`,
-} as const;
-
 export const INSTRUMENT_WORDS = {
   type: say`Type`,
   class: say`Class (IEC 61000-4-30)`,
@@ -134,38 +92,6 @@ export const SENSOR_WORDS = {
   class: say`Class`,
   serialNumber: say`Serial number`,
   certificate: say`Certificate`,
-} as const;
-
-export const EXCLUSION_WORDS = {
-  none: say`No span of time was excluded.`,
-  from: say`From`,
-  to: say`To`,
-  reason: say`Condition stated`,
-  by: say`Stated by`,
-  evidence: say`Evidence and comment`,
-  intervals: say`Intervals`,
-  turns: say`Turns the verdict`,
-  yes: say`yes`,
-  no: say`no`,
-} as const;
-
-export const EXCLUSION_REASON_WORDS: Readonly<Record<Assessment["exclusions"][number]["reason"], Sentence>> = {
-  "temporary-supply": say`temporary supply to keep customers supplied during works or after a fault`,
-  "non-compliant-installation": say`customer's installation or equipment does not comply with the rules`,
-  "exceptional-weather": say`exceptional weather, other natural disaster`,
-  "third-party-interference": say`interference by third parties`,
-  "acts-of-authorities": say`acts of public authorities`,
-  "industrial-action": say`industrial action`,
-  "force-majeure": say`force majeure`,
-  "power-shortage": say`power shortage from external events`,
-};
-
-export function withoutExclusions(verdict: Text): Text {
-  return say`Without any exclusion the verdict would be: ${verdict}.`;
-}
-
-export const EVENT_LIST_WORDS = {
-  seeFiles: say`results.json (attached) and events.csv hold all events.`,
 } as const;
 
 export function shownEvents(shown: number, all: number): Text {

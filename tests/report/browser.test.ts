@@ -6,6 +6,7 @@ import type { BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { vegaScript } from "../../src/cli/files.js";
 import { htmlReport } from "../../src/report/html/index.js";
+import { ENGLISH } from "../../src/report/languages/language.js";
 import { instantOf } from "../../src/report/local-time.js";
 import { describeInBrowser } from "../support/browser.js";
 import { madeEvent, madeRecord, shortReport } from "./event-support.js";
@@ -232,6 +233,7 @@ describeInBrowser("report.html in a browser", (browser) => {
   it("writes numbers and words under the pointer in the language of the page", async () => {
     const german = { ...ENGLISH, id: "de", decimalMark: ",", phrases: { "Zoom in": "Näher" } } as const;
     const [file] = await htmlReport.render(sample.assessment, sample.measurements, {
+      ...CONTEXT,
       language: german,
       vega: vegaScript,
     });

@@ -1,9 +1,8 @@
 import type { Assessment } from "../../rules/assessment.js";
 import { type Sentence, stated, strung, type Text } from "../../sentence.js";
 import { columnRuns } from "../columns.js";
-import { instantOf, type LocalClock, localTime } from "../local-time.js";
 import { exact } from "../numbers.js";
-import { verdictWord, withUnit } from "../wording.js";
+import { withUnit } from "../wording.js";
 import { columnRunText, columnsSummary, setupName, setupValue } from "../wording-log.js";
 import {
   BINDING_NOTE,
@@ -20,14 +19,11 @@ import {
   TABLE_WORDS as T,
 } from "../wording-page.js";
 import {
-  EXCLUSION_REASON_WORDS,
   REPORT_HEADINGS as H,
   INSTRUMENT_WORDS as I,
   NOT_STATED,
   ORDER_LIMITS,
   SENSOR_WORDS,
-  withoutExclusions,
-  EXCLUSION_WORDS as X,
 } from "../wording-report.js";
 import { type Block, type Cell, heading, note, paragraph, table } from "./blocks.js";
 
@@ -103,38 +99,6 @@ export function findings({ recording }: Assessment): Block[] {
       9.5,
     ),
     note(LIVE_WORK_NOTE),
-  ];
-}
-
-export function exclusions(assessment: Assessment, clock: LocalClock): Block[] {
-  const list = assessment.exclusions;
-  if (list.length === 0) return [heading(1, H.exclusions), paragraph(X.none)];
-  const { verdictWithoutExclusions } = assessment;
-  return [
-    heading(1, H.exclusions),
-    table(
-      [
-        [X.from, 1.6],
-        [X.to, 1.6],
-        [X.reason, 2],
-        [X.by, 1.6],
-        [X.evidence, 2],
-        [X.intervals, 0, "right"],
-        [X.turns, 0],
-      ],
-      list.map(({ from, to, reason, assertedBy, reference, comment, intervals, turnsVerdict }) => [
-        localTime(clock, instantOf(from)),
-        localTime(clock, instantOf(to)),
-        EXCLUSION_REASON_WORDS[reason],
-        assertedBy,
-        [reference, comment].filter((text) => text !== undefined).join("; ") || NOT_STATED,
-        String(intervals),
-        turnsVerdict ? { text: X.yes, bold: true } : X.no,
-      ]),
-    ),
-    ...(verdictWithoutExclusions === undefined
-      ? []
-      : [paragraph(withoutExclusions(verdictWord(verdictWithoutExclusions)))]),
   ];
 }
 

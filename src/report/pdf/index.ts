@@ -8,7 +8,8 @@ import { endText, headHash, headNumber, MACHINE_NOTE, PAGE_OF } from "../wording
 import { glossary, proof } from "./annex.js";
 import { compilePdf, type Document } from "./compile.js";
 import { events } from "./events.js";
-import { exclusions, findings, recordingLedger, ruleSet, setupAndInstrument } from "./evidence.js";
+import { findings, recordingLedger, ruleSet, setupAndInstrument } from "./evidence.js";
+import { exclusions } from "./exclusions.js";
 import { pictures } from "./pictures.js";
 import { plainPage } from "./plain-page.js";
 import { everyRow, requirementsTable } from "./requirements.js";

@@ -1,7 +1,6 @@
 import type { Assessment, Row, Week } from "../../rules/assessment.js";
 import { capital, say, strung, type Text } from "../../sentence.js";
 import type { LocalClock } from "../local-time.js";
-import { decimalsOf, fixed } from "../numbers.js";
 import { byRequirement, decidingWeek, type RequirementRows } from "../rows.js";
 import {
   allowedText,
@@ -14,10 +13,10 @@ import {
   UNCONFIRMED_NOTE,
   verdictWord,
   weekText,
-  withUnit,
   worstText,
   worstTimeText,
 } from "../wording.js";
+import { otherVerdict } from "../wording-exclusions.js";
 import {
   BINDING_NOTE,
   DETAIL_COLUMNS,
@@ -28,7 +27,8 @@ import {
   ROBUST_NOTE,
   zoneText,
 } from "../wording-page.js";
-import { REPORT_HEADINGS, ZONES } from "../wording-report.js";
+import { REPORT_HEADINGS } from "../wording-report.js";
+import { conditionText, surenessText } from "../wording-uncertainty.js";
 import { type Block, type Cell, heading, intro, note, table } from "./blocks.js";
 
 const R = REQUIREMENT_COLUMNS;
@@ -88,16 +88,16 @@ function requirementLine({ title, worst, rows }: RequirementRows, clock: LocalCl
   ];
 }
 
-/** The worst value with its uncertainty, where one is known. */
+/** The worst value; under it its uncertainty, where one is known, and how many values lie near a limit. */
 function uncertain(row: Row): Cell {
-  const value = worstText(row);
-  if (row.uncertainty === undefined) return value;
-  return { text: value, note: strung(["± ", withUnit(fixed(row.uncertainty, decimalsOf(row.unit) + 1), row.unit)]) };
+  return row.uncertainty === undefined ? worstText(row) : { text: worstText(row), note: surenessText(row) };
 }
 
-function verdictCell({ verdict, zone }: Row): Cell {
-  const text = verdictWord(verdict);
-  return zone === undefined ? { text, verdict } : { text, verdict, note: ZONES[zone] };
+/** Under the verdict what could turn it: the uncertainty, the exclusions. */
+function verdictCell(row: Row): Cell {
+  const turns = [conditionText(row), otherVerdict(row)].filter((text) => text !== undefined);
+  const cell = { text: verdictWord(row.verdict), verdict: row.verdict };
+  return turns.length === 0 ? cell : { ...cell, note: strung(turns, "; ") };
 }
 
 /** Every phase and order of the deciding week; each reason once under its table. */

@@ -1,19 +1,14 @@
 import type { Assessment } from "../../rules/assessment.js";
-import { strung, type Text } from "../../sentence.js";
+import { capital, strung, type Text } from "../../sentence.js";
 import { coverageText } from "../html/requirements.js";
 import { instantOf, type LocalClock, localTime } from "../local-time.js";
-import { measured } from "../numbers.js";
 import { requirementTitle } from "../rows.js";
 import { quantityName, verdictWord, weekEnd } from "../wording.js";
 import { setupValue } from "../wording-log.js";
-import { COUNTING, HEADINGS, NONE, recordedText, WEEK_COLUMNS, weekKindText } from "../wording-page.js";
+import { CONFIRMED, COUNTING, HEADINGS, NONE, recordedText, WEEK_COLUMNS, weekKindText } from "../wording-page.js";
 import {
   COPY_NOTE,
-  DECISION_ORIGINS,
-  DECISION_TEXTS,
-  DECISION_TITLE,
   EXTERNAL_TEXT,
-  expandedText,
   REPORT_HEADINGS as H,
   IDENTITY as I,
   itemText,
@@ -21,9 +16,21 @@ import {
   methodText,
   NOT_STATED,
   OPINION_NOTE,
-  UNCERTAINTY_WORDS as U,
 } from "../wording-report.js";
 import { statement } from "../wording-statement.js";
+import {
+  COMBINED_NOTE,
+  CONTRIBUTORS,
+  expandedText,
+  lastDigits,
+  RULE_ASSUMED,
+  ruleText,
+  UNCERTAINTY_COLUMNS as U,
+  UNCERTAINTY_HEADING,
+  UNCERTAINTY_NOT_STATED,
+  UNCERTAINTY_ORIGINS,
+  ZONES_NOTE,
+} from "../wording-uncertainty.js";
 import { type Block, type Cell, heading, note, paragraph, table } from "./blocks.js";
 
 /** What ISO/IEC 17025:2017, 7.8.2, asks a report to say of itself; what was not given says so. */
@@ -70,13 +77,11 @@ export function aboutReport(assessment: Assessment): Block[] {
 /** Verdict, decision rule, uncertainty, weeks, counting and what was not assessed (ISO/IEC 17025:2017, 7.8.6). */
 export function conformity(assessment: Assessment, clock: LocalClock): Block[] {
   const { sentence, further } = statement(assessment);
-  const { verdict, decision, notAssessed } = assessment;
+  const { verdict, notAssessed } = assessment;
   return [
     heading(1, H.statement),
     { kind: "lead", verdict, word: verdictWord(verdict), text: sentence },
     ...(further.length > 0 ? [paragraph(strung(further, " "))] : []),
-    heading(2, DECISION_TITLE),
-    paragraph(strung([DECISION_TEXTS[decision.rule], DECISION_ORIGINS[decision.origin]], " ")),
     ...uncertainty(assessment),
     ...weeks(assessment, clock),
     heading(2, HEADINGS.counting),
@@ -93,25 +98,36 @@ export function conformity(assessment: Assessment, clock: LocalClock): Block[] {
   ];
 }
 
-function uncertainty({ uncertainties }: Assessment): Block[] {
-  if (uncertainties.length === 0) return [heading(2, H.uncertainty), paragraph(U.none)];
-  const from = { instrument: U.fromInstrument, sensor: U.fromSensor, resolution: U.fromResolution };
+/** The decision rule and what is known of the uncertainty of each quantity. */
+function uncertainty(assessment: Assessment): Block[] {
+  const { uncertainties, decision } = assessment;
+  const rule = [ruleText(assessment), ...(decision.origin === "assumed" ? [RULE_ASSUMED] : [])];
+  const start = [heading(2, UNCERTAINTY_HEADING), paragraph(strung(rule, " "))];
+  if (uncertainties.length === 0) return [...start, paragraph(UNCERTAINTY_NOT_STATED)];
+  const digits = lastDigits(uncertainties);
   return [
-    heading(2, H.uncertainty),
+    ...start,
     table(
       [
         [U.quantity, 2],
-        [U.from, 1.5],
-        [U.expanded, 2.4],
+        [U.from, 1.2],
+        [U.expanded, 2],
+        [U.origin, 1.2],
         [U.reason, 4],
       ],
-      uncertainties.map((entry) => [
-        quantityName(entry.quantity),
-        from[entry.from],
-        expandedText(entry, measured(entry.expanded, entry.unit)),
-        entry.confirmed ? entry.reason : { text: entry.reason, note: U.memory },
-      ]),
+      uncertainties
+        .filter(({ from }) => from !== "resolution")
+        .map((part) => [
+          capital(quantityName(part.quantity)),
+          CONTRIBUTORS[part.from],
+          expandedText(part),
+          part.confirmed
+            ? UNCERTAINTY_ORIGINS[part.origin]
+            : { text: UNCERTAINTY_ORIGINS[part.origin], note: CONFIRMED.false },
+          part.reason,
+        ]),
     ),
+    note(strung([COMBINED_NOTE, ...(digits === undefined ? [] : [digits]), ZONES_NOTE], " ")),
   ];
 }
 
