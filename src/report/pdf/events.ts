@@ -16,21 +16,18 @@ import {
 } from "../events.js";
 import type { Language } from "../languages/language.js";
 import { exactLocalTime, instantOf, type LocalClock } from "../local-time.js";
+import { columnBounds, outsideTable, rowBounds, tableHeading } from "../wording-event-tables.js";
 import {
   boundsBy,
   EVENT_COLUMNS as C,
-  columnBounds,
   courseNote,
   courseTitle,
   eventLength,
   eventsTitle,
   extremeText,
   kindText,
-  outsideTable,
   percentOf,
   phasesText,
-  rowBounds,
-  tableHeading,
   EVENT_WORDS as W,
   waveformNote,
   wholeText,
