@@ -67,7 +67,7 @@ ${
     ]),
   )
 }
-<details><summary>${detailsSummary(rows.length)}</summary>
+<details class="screen"><summary>${detailsSummary(rows.length)}</summary>
 ${plainTable(
   Object.values(R),
   rows.map((row) => [
