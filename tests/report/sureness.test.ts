@@ -152,3 +152,11 @@ it("gives sampling intervals with their warning", async () => {
   // 1 of 1008: exact binomial interval 0.0025 to 0.55 % (SciPy: 2.5e-5, 0.005515).
   expect(page).toMatch(/Supply voltage, all of the time L2 – – 0\.00 to 0\.55 %/);
 });
+
+it("prints the identity of the report as stated, and names what was not", async () => {
+  const laboratory = { name: "Hill & Dale measuring", address: "1 Mill Lane" };
+  const page = await textOf(await withPeak({ report: { number: "2026-014", laboratory, issued: "2026-03-20" } }));
+  expect(page).toContain("Report number 2026-014 Laboratory Hill &amp; Dale measuring 1 Mill Lane");
+  expect(page).toContain("Date of issue 2026-03-20");
+  expect(page).toContain("Not stated in the setup: Customer; Requested by; Measured by; Sampling plan;");
+});

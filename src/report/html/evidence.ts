@@ -21,6 +21,7 @@ import {
   TABLE_WORDS as T,
 } from "../wording-page.js";
 import { type Html, html, unbroken } from "./html.js";
+import { identitySection } from "./identity.js";
 import { samplingSection } from "./sampling.js";
 import { plainTable } from "./table.js";
 import { uncertaintySection } from "./uncertainty.js";
@@ -28,7 +29,7 @@ import { uncertaintySection } from "./uncertainty.js";
 /** What lets the other side check the verdict: findings, recording, setup, limits with sources, counting, hashes. */
 export function evidence(assessment: Assessment): Html {
   return html`${findings(assessment)}${recording(assessment)}${setup(assessment)}
-${uncertaintySection(assessment)}${ruleSet(assessment)}
+${identitySection(assessment)}${uncertaintySection(assessment)}${ruleSet(assessment)}
 <section id="counting"><h2>${HEADINGS.counting}</h2><ul>${COUNTING.map((line) => html`<li>${line}</li>`)}</ul></section>
 ${samplingSection(assessment)}${files(assessment)}`;
 }
