@@ -1,6 +1,6 @@
 import { randomBytes } from "node:crypto";
 import { mkdir, open, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
-import { basename, dirname, join, resolve } from "node:path";
+import { basename, dirname, join, relative, resolve, sep } from "node:path";
 
 import { LogError, UsageError } from "../errors.js";
 import { companionsOf } from "../formats/index.js";
@@ -21,7 +21,7 @@ export async function tool(): Promise<{ name: string; version: string }> {
  * Opens a log for reading in blocks. Its name is that of the file without folder, so that results do not depend on paths.
  * @throws LogError if there is no such file or it may not be read
  */
-async function openLogFile(path: string): Promise<LogFile & { close(): Promise<void> }> {
+export async function openLogFile(path: string): Promise<LogFile & { close(): Promise<void> }> {
   const name = basename(path);
   try {
     const handle = await open(path, "r");
@@ -109,6 +109,34 @@ export async function packagedText(path: string): Promise<string> {
   return readFile(new URL(path, PACKAGE_ROOT), "utf8");
 }
 
+/**
+ * Every file in a folder and the folders in it, by its path with slashes.
+ * @throws UsageError if it is no folder or cannot be read
+ */
+export async function readFolder(folder: string): Promise<Map<string, Uint8Array>> {
+  try {
+    const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+    const paths = entries.filter((e) => !e.isDirectory()).map((e) => join(e.parentPath, e.name));
+    const content = new Map<string, Uint8Array>();
+    for (const path of paths.sort()) {
+      content.set(relative(folder, path).split(sep).join("/"), await readFile(path));
+    }
+    return content;
+  } catch (error) {
+    throw new UsageError(`${folder} cannot be read (${why(error, "there is no such folder")}); name a report folder.`);
+  }
+}
+
+/** Where logs of a report are looked for: beside its folder, one above that, and where the program was started. */
+export async function filesNamed(name: string, folder: string): Promise<string[]> {
+  const places = [join(folder, ".."), join(folder, "../.."), "."].map((place) => join(resolve(place), name));
+  const found: string[] = [];
+  for (const path of new Set(places)) {
+    if ((await stat(path).catch(() => undefined))?.isFile() === true) found.push(path);
+  }
+  return found;
+}
+
 /** Ids of the limit sets that come with the program, sorted. */
 export async function bundledRuleIds(): Promise<string[]> {
   const names = await readdir(new URL("rules/", PACKAGE_ROOT));
@@ -157,7 +185,18 @@ interface FolderKind {
 const REPORT_FOLDER: FolderKind = {
   name: "report folder",
   mark: "results.json",
-  holds: new Set(["results.json", "report.html", "report.pdf", "events.csv", "requirements.csv", "charts"]),
+  holds: new Set([
+    "results.json",
+    "report.html",
+    "report.pdf",
+    "events.csv",
+    "requirements.csv",
+    "charts",
+    "rules",
+    "setup.yaml",
+    "manifest.json",
+    "manifest.json.sig",
+  ]),
 };
 
 /**

@@ -5,6 +5,7 @@ import { registerInspect } from "./commands/inspect.js";
 import { registerProve } from "./commands/prove.js";
 import { registerRules } from "./commands/rules.js";
 import { registerSynth } from "./commands/synth.js";
+import { registerVerify } from "./commands/verify.js";
 import { type Ending, exitCode } from "./exit-code.js";
 import type { Io } from "./io.js";
 
@@ -36,6 +37,9 @@ export async function run(args: readonly string[], io: Io, debug: boolean): Prom
   registerRules(program, io);
   registerSynth(program, io);
   registerProve(program, io, (how) => {
+    ending = how;
+  });
+  registerVerify(program, io, (how) => {
     ending = how;
   });
   try {

@@ -14,3 +14,8 @@ export async function sha256OfFile(file: LogFile): Promise<string> {
   }
   return hash.digest("hex");
 }
+
+/** SHA-256 as lower-case hex; a text as UTF-8. */
+export function sha256(content: string | Uint8Array): string {
+  return createHash("sha256").update(content).digest("hex");
+}

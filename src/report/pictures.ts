@@ -36,6 +36,7 @@ export const svg: Renderer = {
  */
 export const png: Renderer = {
   id: "png",
+  fonts: "machine",
   title: "charts/*.png: the charts of the report as pictures",
   render: async (assessment, measurements, { language }) => {
     if (!(await drawsText(true)))

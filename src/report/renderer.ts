@@ -10,6 +10,8 @@ export interface Renderer {
   /** What `--format` calls it. */
   readonly id: string;
   readonly title: string;
+  /** Set where the bytes depend on the fonts of the machine. */
+  readonly fonts?: "machine";
   render(assessment: Assessment, measurements: Measurements, context: RenderContext): Promise<readonly RenderedFile[]>;
 }
 
@@ -25,6 +27,10 @@ export type PackagedFile = "assets/report.typ" | "assets/proof.json";
 /** What an output needs beside the result. */
 export interface RenderContext {
   readonly language: Language;
+  /** Text of setup.yaml, which lies beside the outputs; absent where they are made without a folder. */
+  readonly setup?: string;
+  /** SHA-256 of results.json, by which the report can be told from any other. */
+  readonly resultsSha256?: string;
   /**
    * Text of Vega for browsers, `vega.min.js`, which lies beside the file that `vega` resolves to; read by cli/files.ts
    * when a renderer asks, because renderers do no I/O.

@@ -239,6 +239,9 @@ export const NO_LIMIT = {
 export const SIDEWAYS_NOTE = say`Wider than this screen: scroll it sideways.`;
 export const BINDING_NOTE = say`for information only`;
 
+/** Before the hash. */
+export const RESULTS_IDENTITY = say`This report rests on the file results.json with the SHA-256`;
+
 export function programText(name: string, version: string): Sentence {
   return say`Made by ${name} ${version}. The same files, setup and limit set give the same report, byte for byte.`;
 }

@@ -61,7 +61,12 @@ describe("assess", () => {
     expect([code, err]).toEqual([0, ""]);
     expect(out).toContain("conformed to EN 50160:2010, low voltage");
     expect(out.trimEnd().endsWith("/r1/report.html")).toBe(true);
-    expect(readdirSync(join(folder, "r1")).sort()).toEqual(["report.html", "results.json"]);
+    expect(readdirSync(join(folder, "r1")).sort()).toEqual([
+      "manifest.json",
+      "report.html",
+      "results.json",
+      "setup.yaml",
+    ]);
   });
 
   it("prints results.json with --json, which keeps to its schema and is what the folder holds", async () => {
@@ -131,7 +136,7 @@ describe("assess", () => {
   it("replaces a report folder, and nothing else", async () => {
     const again = await cli("assess", "@/good.csv", "--out", "@/r1", "--format", "json");
     expect(again.code).toBe(0);
-    expect(readdirSync(join(folder, "r1"))).toEqual(["results.json"]);
+    expect(readdirSync(join(folder, "r1")).sort()).toEqual(["manifest.json", "results.json", "setup.yaml"]);
     writeFileSync(join(folder, "r1/notes.txt"), "mine");
     expect(await cli("assess", "@/good.csv", "--out", "@/r1")).toMatchObject({
       code: 2,
@@ -188,7 +193,7 @@ describe("the program", () => {
     expect(await cli("judge")).toMatchObject({ code: 2, err: expect.stringContaining('no command "judge"') });
     const { code, out } = await cli("--help");
     expect(code).toBe(0);
-    for (const command of ["assess", "inspect", "rules", "synth", "prove"]) expect(out).toContain(command);
+    for (const command of ["assess", "inspect", "rules", "synth", "prove", "verify"]) expect(out).toContain(command);
     expect((await cli("--version")).out).toMatch(/^\d+\.\d+\.\d+\n$/);
   });
 });

@@ -1,6 +1,5 @@
 import type { Command } from "commander";
-import { UsageError } from "../../errors.js";
-import type { Language } from "../../report/languages/language.js";
+import type { Signer } from "../../evidence/signature.js";
 import { say } from "../../sentence.js";
 import type { Ending } from "../exit-code.js";
 import { type Io, progressBar } from "../io.js";
@@ -16,6 +15,7 @@ interface AssessCommandOptions extends SetupOptions {
   readonly out?: string;
   readonly format: string;
   readonly language: string;
+  readonly sign?: string;
   readonly strict?: boolean;
   readonly quiet?: boolean;
   readonly json?: boolean;
@@ -45,6 +45,7 @@ export function registerAssess(program: Command, io: Io, end: (ending: Ending) =
       "html,pdf,json",
     )
     .option("--language <id>", "language of the report and of the summary: en", "en")
+    .option("--sign <keyfile>", "sign the manifest with an Ed25519 key (PEM, PKCS#8): writes manifest.json.sig")
     .option("--strict", "exit with 4 unless the verdict is that the supply conforms")
     .option("--quiet", "no progress and no summary")
     .option("--json", "print results.json instead of the summary")
@@ -52,60 +53,52 @@ export function registerAssess(program: Command, io: Io, end: (ending: Ending) =
 }
 
 async function assessLogs(logs: readonly string[], options: AssessCommandOptions, io: Io): Promise<Ending> {
-  const [{ assess }, { RENDERERS }, { LANGUAGES }, files, { readSetup }, { findRuleSets }, { spanOf }] =
+  const [{ makeReport }, files, { readSetup }, { findRuleSets }, { sha256 }, { MANIFEST, SIGNATURE }] =
     await Promise.all([
-      import("../../assess.js"),
-      import("../../report/index.js"),
-      import("../../report/languages/index.js"),
+      import("../make-report.js"),
       import("../files.js"),
       import("../read-setup.js"),
       import("../rule-sets.js"),
-      import("../span.js"),
+      import("../../evidence/sha256.js"),
+      import("../../evidence/manifest.js"),
     ]);
-  const wanted = new Set([
-    "json",
-    ...formatsOf(
-      options.format,
-      RENDERERS.map((r) => r.id),
-    ),
-  ]);
-  const language = languageOf(options.language, LANGUAGES);
-  const renderers = RENDERERS.filter((r) => wanted.has(r.id));
-  const setup = await readSetup(options);
-  const [ruleSet, ...comparedWith] = await findRuleSets(options.rules ?? [DEFAULT_RULES]);
+  const signer = options.sign === undefined ? undefined : await signerOf(options.sign);
+  const request = {
+    tool: await files.tool(),
+    setup: await readSetup(options),
+    ruleSets: await findRuleSets(options.rules ?? [DEFAULT_RULES]),
+    run: {
+      rulesGiven: options.rules !== undefined,
+      ...(options.from !== undefined && { from: options.from }),
+      ...(options.to !== undefined && { to: options.to }),
+      formats: listOf(options.format),
+      language: options.language,
+    },
+    ...(signer !== undefined && { signer: signer.publicKey }),
+  };
   const bar = progressBar(io, options.quiet === true);
   const { opened, close } = await files.openLogFiles(logs);
   try {
-    const { assessment, measurements } = await assess(opened, {
-      tool: await files.tool(),
-      setup,
-      ruleSet,
-      ruleSetGiven: options.rules !== undefined,
-      comparedWith,
-      ...((options.from !== undefined || options.to !== undefined) && {
-        span: (recording) => spanOf(recording, options.from, options.to),
-      }),
-      progress: bar.show,
-    });
+    const { assessment, language, files: made } = await makeReport(opened, request, bar.show);
     const folder = options.out ?? files.defaultReportFolder(logs[0] as string);
-    const rendered = [];
-    const context = { language, vega: files.vegaScript, packaged: files.packagedText };
-    for (const [i, renderer] of renderers.entries()) {
-      bar.show(`writing ${renderer.id}`, i / renderers.length);
-      rendered.push(...(await renderer.render(assessment, measurements, context)));
-    }
-    await files.writeReportFolder(folder, rendered);
+    const manifest = String(made.find(({ path }) => path === MANIFEST)?.content);
+    const signature =
+      signer === undefined ? [] : [{ path: SIGNATURE, content: signer.sign(new TextEncoder().encode(manifest)) }];
+    await files.writeReportFolder(folder, [...made, ...signature]);
     bar.clear();
     if (options.json === true) {
-      io.out(String(rendered.find((f) => f.path === "results.json")?.content));
+      io.out(String(made.find((f) => f.path === "results.json")?.content));
     } else if (options.quiet !== true) {
       const [{ terminalText }, { inLanguage }] = await Promise.all([
         import("../../report/terminal.js"),
         import("../../report/languages/language.js"),
       ]);
-      const page = rendered.find((f) => f.path.endsWith(".html"));
+      const page = made.find((f) => f.path.endsWith(".html"));
       const place = say`Report: ${page === undefined ? folder : `${folder}/${page.path}`}`;
-      io.out(`${terminalText(assessment, language)}\n${inLanguage(place, language)}\n`);
+      const identity = say`SHA-256 of manifest.json: ${sha256(manifest)}`;
+      io.out(
+        `${terminalText(assessment, language)}\n${inLanguage(identity, language)}\n${inLanguage(place, language)}\n`,
+      );
     }
     return { kind: "verdict", verdict: assessment.verdict, strict: options.strict === true };
   } finally {
@@ -114,22 +107,17 @@ async function assessLogs(logs: readonly string[], options: AssessCommandOptions
   }
 }
 
-/** @throws UsageError for a language that there is no catalog of */
-function languageOf(id: string, known: readonly Language[]): Language {
-  const language = known.find((one) => one.id === id);
-  if (language !== undefined) return language;
-  const list = known.map((one) => `${one.id} (${one.name})`).join(", ");
-  throw new UsageError(`--language ${id} is not known; it can be ${list}.`);
+async function signerOf(path: string): Promise<Signer> {
+  const [{ signerOf }, { readText }] = await Promise.all([
+    import("../../evidence/signature.js"),
+    import("../files.js"),
+  ]);
+  return signerOf(await readText(path), path);
 }
 
-/** @throws UsageError for an output that does not exist */
-function formatsOf(list: string, known: readonly string[]): string[] {
-  const ids = list
+function listOf(text: string): string[] {
+  return text
     .split(",")
     .map((id) => id.trim())
     .filter((id) => id !== "");
-  if (ids.length === 0) throw new UsageError(`--format needs at least one output: ${known.join(", ")}.`);
-  const unknown = ids.find((id) => !known.includes(id));
-  if (unknown !== undefined) throw new UsageError(`--format ${unknown} is not known; it can be ${known.join(", ")}.`);
-  return ids;
 }

@@ -16,6 +16,7 @@ import {
   ordersSummary,
   programText,
   RELATES_NOTE,
+  RESULTS_IDENTITY,
   requirementLimit,
   SEVERITIES,
   TABLE_WORDS as T,
@@ -27,11 +28,11 @@ import { plainTable } from "./table.js";
 import { uncertaintySection } from "./uncertainty.js";
 
 /** What lets the other side check the verdict: findings, recording, setup, limits with sources, counting, hashes. */
-export function evidence(assessment: Assessment): Html {
+export function evidence(assessment: Assessment, resultsSha256?: string): Html {
   return html`${findings(assessment)}${recording(assessment)}${setup(assessment)}
 ${identitySection(assessment)}${uncertaintySection(assessment)}${ruleSet(assessment)}
 <section id="counting"><h2>${HEADINGS.counting}</h2><ul>${COUNTING.map((line) => html`<li>${line}</li>`)}</ul></section>
-${samplingSection(assessment)}${files(assessment)}`;
+${samplingSection(assessment)}${files(assessment, resultsSha256)}`;
 }
 
 const ORDER = ["danger", "blocks", "note", "none"];
@@ -123,9 +124,10 @@ ${plainTable(
 )}</section>`;
 }
 
-function files({ sources, tool }: Assessment): Html {
+function files({ sources, tool }: Assessment, resultsSha256: string | undefined): Html {
   const rows = sources.map(({ name, bytes, format, sha256 }) => [name, bytes, format, html`<code>${sha256}</code>`]);
   return html`<section id="files"><h2>${HEADINGS.files}</h2>
 ${plainTable([T.file, T.size, T.format, T.sha256], rows)}
-<p>${programText(tool.name, tool.version)}</p></section>`;
+<p>${programText(tool.name, tool.version)}</p>
+${resultsSha256 !== undefined && html`<p>${RESULTS_IDENTITY} <code>${resultsSha256}</code></p>`}</section>`;
 }

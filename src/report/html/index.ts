@@ -22,7 +22,7 @@ import { summarySection } from "./summary.js";
 export const htmlReport: Renderer = {
   id: "html",
   title: "report.html: statement, tables, charts and evidence in one page that opens offline",
-  render: async (result, measurements, { language, vega }) => {
+  render: async (result, measurements, { language, vega, resultsSha256 }) => {
     const assessment = inLocalTime(result);
     const clock = localClock(assessment.recording);
     const week = decidingWeek(assessment);
@@ -44,7 +44,7 @@ export const htmlReport: Renderer = {
         shift: await shiftSection(assessment, clock, language),
         sliding: slidingSection(assessment, clock),
       },
-      evidence: evidence(assessment),
+      evidence: evidence(assessment, resultsSha256),
       printed: hasRequirements(week) ? printedRows(assessment, week, clock) : undefined,
       vega: await vega(),
     });
