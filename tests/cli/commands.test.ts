@@ -64,6 +64,7 @@ describe("assess", () => {
     expect(readdirSync(join(folder, "r1")).sort()).toEqual([
       "manifest.json",
       "report.html",
+      "report.pdf",
       "results.json",
       "setup.yaml",
     ]);
