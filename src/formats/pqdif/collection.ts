@@ -17,8 +17,11 @@ export interface Tree {
   entriesLeft: number;
 }
 
+/** An observation has some thousands of elements; a body that fits the memory could hold ten millions of made-up ones. */
+export const MAX_ENTRIES = 1_000_000;
+
 export function treeOf(body: Body, warnings: Warnings): Tree {
-  return { body, warnings, entriesLeft: Math.floor(body.size / ENTRY_BYTES) };
+  return { body, warnings, entriesLeft: Math.min(MAX_ENTRIES, Math.floor(body.size / ENTRY_BYTES)) };
 }
 
 /**

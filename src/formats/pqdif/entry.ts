@@ -1,8 +1,10 @@
 import { guidText } from "./guid.js";
+import { knownTag } from "./identifiers.js";
 import { PHYSICAL_TYPES } from "./physical-types.js";
 
 /** An entry of a collection (IEEE 1159.3, working-group headers): what an element is and where its content stands. */
 export interface Entry {
+  /** Empty for a tag that is not read here. */
   readonly tag: string;
   readonly element: number;
   /** Number of the physical type. */
@@ -36,7 +38,7 @@ export function entryOf(bytes: Uint8Array, at: number): Entry {
   const fits = (PHYSICAL_TYPES.get(type)?.bytes ?? 0) <= EMBEDDED_BYTES;
   const embedded = element === SCALAR && fits && view.getUint8(ENTRY_PLACES.embedded) === 1;
   return {
-    tag: guidText(bytes, ENTRY_PLACES.tag),
+    tag: knownTag(guidText(bytes, ENTRY_PLACES.tag)),
     element,
     type,
     // The size beside the link is not needed, and some writers state it wrongly.

@@ -164,9 +164,16 @@ export const KNOWN = {
   disturbances: new Set<string>(Object.values(DISTURBANCE)),
 } as const;
 
-const TAG_NAMES = new Map<string, string>(Object.entries(TAG).map(([name, guid]) => [guid, `tag${name}`]));
+const TAGS = new Map<string, { readonly name: string; readonly guid: string }>(
+  Object.entries(TAG).map(([name, guid]) => [guid, { name: `tag${name}`, guid }]),
+);
 
-/** A tag as the headers name it, or its identifier where it is none of those read here. */
+/** The one text of a tag that is read here, so that millions of entries do not keep their own; empty for others. */
+export function knownTag(guid: string): string {
+  return TAGS.get(guid)?.guid ?? "";
+}
+
+/** A tag as the headers name it. */
 export function tagName(guid: string): string {
-  return TAG_NAMES.get(guid) ?? guid;
+  return TAGS.get(guid)?.name ?? guid;
 }

@@ -1,4 +1,6 @@
-import { type Tree, treeOf } from "./collection.js";
+import { say } from "../../sentence.js";
+import { Damage } from "./body.js";
+import { MAX_ENTRIES, type Tree, treeOf } from "./collection.js";
 import type { PqdifChannel, PqdifDataSource, PqdifValues } from "./model.js";
 import { observationOf, type StoredObservation } from "./observation.js";
 import type { PagedFile } from "./paged-file.js";
@@ -7,13 +9,20 @@ import type { PqdifRecord } from "./records.js";
 import { readableSeries } from "./series.js";
 import { Warnings } from "./warnings.js";
 
-/** The channels that have a definition, without values, and where each stands among all channel instances. */
+/**
+ * The channels that have a definition, without values, and where each stands among all channel instances.
+ * @throws Damage for more series than any recorder writes
+ */
 export async function channelsOf(
   { channels }: StoredObservation,
   { body, warnings }: Tree,
 ): Promise<{ channels: PqdifChannel[]; places: number[] }> {
   const listed: PqdifChannel[] = [];
   const places: number[] = [];
+  const listedSeries = channels.reduce((sum, { definition }) => sum + (definition?.is.series.length ?? 0), 0);
+  if (listedSeries > MAX_ENTRIES) {
+    throw new Damage(body.byteOf(0), say`an observation lists more than ${MAX_ENTRIES} series and is left out`);
+  }
   for (const [place, { byte, definition, series, details }] of channels.entries()) {
     if (definition === undefined) continue;
     const list: PqdifChannel["series"][number][] = [];

@@ -37,6 +37,7 @@ export async function openPqdif(log: LogFile, progress?: Progress): Promise<Pqdi
   let container: PqdifContainer | undefined;
   let source: PqdifDataSource | undefined;
   let settings: PqdifSettings[] = [];
+  let series = 0;
   for await (const record of recordsOf(file, warnings)) {
     progress?.("reading records", record.byte / file.size);
     const compressed = container && container.compression === "record";
@@ -56,7 +57,10 @@ export async function openPqdif(log: LogFile, progress?: Progress): Promise<Pqdi
             say`an observation stands before any data source that can be read, and is left out`,
           );
         }
-        observations.push(await observe(file, record, compressed, await tree(), source, settings));
+        const observation = await observe(file, record, compressed, await tree(), source, settings);
+        series += observation.channels.reduce((sum, channel) => sum + channel.series.length, 0);
+        if (series > MAX_SERIES) throw tooMany(file.name, record.byte);
+        observations.push(observation);
       }
     });
   }
@@ -68,6 +72,17 @@ export async function openPqdif(log: LogFile, progress?: Progress): Promise<Pqdi
     observations,
     warnings: warnings.all(),
   };
+}
+
+/** Heads of so many series take some 500 MB of memory; a file of 500 MB as recorders write it has a hundredth of them. */
+const MAX_SERIES = 5_000_000;
+
+function tooMany(name: string, byte: number): LogError {
+  return new LogError(
+    name,
+    `byte ${byte}`,
+    `it lists more than ${MAX_SERIES} series: export a shorter time from the recorder`,
+  );
 }
 
 function nothingIn(name: string, warnings: Warnings): LogError {

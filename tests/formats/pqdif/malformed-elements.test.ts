@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { guidBytes } from "../../../src/formats/pqdif/guid.js";
 import { RECORD, TAG } from "../../../src/formats/pqdif/identifiers.js";
-import { chainOf, changed, entryPlace, plainBodies, readAs } from "./support.js";
+import { bodyBytes } from "../../../src/formats/pqdif/write-body.js";
+import { dataSourceElements } from "../../../src/formats/pqdif/write-elements.js";
+import { chainOf, changed, entryPlace, plainBodies, readAs, START, sourceOf, valueLog } from "./support.js";
 
 const { container, source, observation } = plainBodies();
 const { container: C, dataSource: D, observation: O } = RECORD;
@@ -96,5 +98,43 @@ describe("elements that cannot be", () => {
     );
     expect(file).toMatchObject({ observations: 1, values: [230, 231] });
     expect(file.warnings[1]).toBe("an observation has no start that can be read and is left out");
+  });
+
+  it("do not fill the memory: neither with entries nor with series of channels that are one", async () => {
+    const many = new Uint8Array(4 + 28 * 1_100_000);
+    new DataView(many.buffer).setInt32(0, 1_100_000, true);
+    const entries = await readAs(
+      chainOf([
+        [C, container],
+        [D, source],
+        [O, many],
+        [O, observation],
+      ]),
+    );
+    expect(entries).toMatchObject({
+      observations: 1,
+      warnings: ["a collection announces 1100000 elements, which its record cannot hold"],
+    });
+    // 2000 entries lead to one channel of a definition with 501 series.
+    const definition = {
+      ...valueLog("U", 1),
+      series: Array.from({ length: 501 }, () => valueLog("U", 1).series[1] as never),
+    };
+    const wide = bodyBytes(dataSourceElements(sourceOf(definition).dataSource), true);
+    const one = { tag: TAG.OneChannelInst, collection: [{ tag: TAG.ChannelDefnIdx, type: 32, scalar: 0 }] };
+    const channels = { tag: TAG.ChannelInstances, collection: Array.from({ length: 2000 }, () => one) };
+    const start = { tag: TAG.TimeStart, type: 50, scalar: START };
+    const series = await readAs(
+      chainOf([
+        [C, container],
+        [D, wide],
+        [O, bodyBytes([start, channels], true)],
+        [O, observation],
+      ]),
+    );
+    expect(series).toMatchObject({
+      observations: 1,
+      warnings: ["an observation lists more than 1000000 series and is left out"],
+    });
   });
 });
