@@ -66,7 +66,7 @@ export async function assess(files: readonly LogFile[], options: AssessOptions):
   const wanted = [ruleSet, ...comparedWith].flatMap(wantedIntervals);
   const spans = spansAround(marksOf(options.setup, setup.zone.value));
   const measurements = await measure(recording, measuringPoint(setup), wanted, options.setup.measurement, spans);
-  const findings = runChecks({ recording, measurements, setup });
+  const findings = runChecks({ recording, measurements, setup, instrument: options.setup.instrument });
   const input = { tool, ruleSet, recording, measurements, findings, setup, given: options.setup, exclusions };
   const judged = (of: JudgeInput): Judged => ({
     ruleSet: of.ruleSet,
@@ -76,7 +76,7 @@ export async function assess(files: readonly LogFile[], options: AssessOptions):
   const others = comparedWith.map((set) => {
     const itsSetup = resolveSetup(options.setup, true, recording, levels, set);
     // What the recording shows of itself can depend on the declared voltage and the connection.
-    const itsFindings = runChecks({ recording, measurements, setup: itsSetup });
+    const itsFindings = runChecks({ recording, measurements, setup: itsSetup, instrument: options.setup.instrument });
     return judged({ ...input, ruleSet: set, setup: itsSetup, findings: itsFindings });
   });
   return { recording, measurements, assessment: withComparison(judged(input), others) };

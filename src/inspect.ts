@@ -104,7 +104,7 @@ export async function inspect(
     given,
     ...(setup !== undefined && { setup }),
     ...(question !== undefined && { question }),
-    findings: setup === undefined ? [] : runChecks({ recording, measurements, setup }),
+    findings: setup === undefined ? [] : runChecks({ recording, measurements, setup, instrument: given.instrument }),
     assessable: [...new Set(plan?.tests.map((t) => t.requirement.title))],
     notAssessable: (plan?.notAssessed ?? []).map(({ requirement, reason }) => ({
       requirement: ruleSet.requirements.find((r) => r.id === requirement)?.title ?? requirement,

@@ -2,12 +2,15 @@ import type { Finding } from "../recording/finding.js";
 import type { Measurements } from "../recording/measurements.js";
 import type { Recording } from "../recording/recording.js";
 import type { Setup } from "../recording/setup.js";
+import type { Instrument } from "../recording/setup-evidence.js";
 
 /** What every check sees. */
 export interface CheckInput {
   readonly recording: Recording;
   readonly measurements: Measurements;
   readonly setup: Setup;
+  /** As stated; what is absent was not. */
+  readonly instrument?: Instrument | undefined;
 }
 
 /** One check of the recording itself. It reports, it never changes data; no findings where its data are not there. */

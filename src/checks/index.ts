@@ -1,4 +1,5 @@
 import type { Finding } from "../recording/finding.js";
+import { calibration } from "./calibration.js";
 import type { Check, CheckInput } from "./check.js";
 import { clippedMaximum } from "./clipped-maximum.js";
 import { clockChange } from "./clock-change.js";
@@ -47,6 +48,7 @@ export const CHECKS: readonly Check[] = [
   firstFlicker,
   loggedEvents,
   recordingLength,
+  calibration,
   intervalLength,
   gaps,
   duplicateRows,
