@@ -153,6 +153,7 @@ export function profileNote(subject: Subject, data: ProfileData, range: readonly
     isCut &&
       say`The band reaches from ${valueText(extremes[0], subject)} to ${valueText(extremes[1], subject)}; the picture cuts it off.`,
     subject.limits.length > 0 && say`Triangles: intervals outside the limit.`,
+    subject.excluded.length > 0 && say`Grey fields: excluded spans; what lies in them is drawn but not counted.`,
     limitsNote(subject),
     subject.marks.length > 0 && marksNote(subject),
     clock.offsetAt(start) !== clock.offsetAt(end) &&

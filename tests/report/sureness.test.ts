@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { GivenSetup } from "../../src/recording/setup.js";
 import { HOUR } from "../../src/recording/time.js";
+import { profile } from "../../src/report/charts/profile.js";
+import { subjectsOf } from "../../src/report/charts/subject.js";
 import { htmlReport } from "../../src/report/html/index.js";
 import { ENGLISH } from "../../src/report/languages/language.js";
 import { terminalText } from "../../src/report/terminal.js";
@@ -77,6 +79,20 @@ describe("an exclusion on which the verdict hangs", async () => {
     expect(some.assessment.verdict).toBe("conforms");
     expect(String(statement(some.assessment).sentence)).toContain("; not judged: ");
     expect(String(statement(some.assessment).sentence)).toMatch(/not judged: .*flicker severity/);
+  });
+
+  it("is a field in the course of the values; the charts count as the table does", () => {
+    const { assessment, measurements } = report;
+    const row = assessment.weeks[0]?.requirements.find(({ id, phase }) => id === "supply-voltage-always" && phase === "L2");
+    const subject = subjectsOf(assessment, measurements).find(({ quantity }) => quantity === "voltage");
+    const phase = subject?.phases.find((p) => p.phase === "L2");
+    expect(phase?.drawn).toHaveLength(1008);
+    expect(phase?.counted).toHaveLength(row?.n ?? 0);
+    expect(phase?.above).toEqual([]);
+    const chart = profile(subject as NonNullable<typeof subject>);
+    // Local time of the log as if it were UTC, in milliseconds.
+    expect(chart.data.excluded).toEqual({ from: [Date.UTC(2026, 2, 2, 16)], to: [Date.UTC(2026, 2, 2, 17, 30)] });
+    expect(String(chart.note)).toContain("Grey fields: excluded spans");
   });
 
   it("marks an event that lies in it, and no other", async () => {

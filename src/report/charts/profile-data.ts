@@ -66,7 +66,7 @@ const emptyBin = (): Bin => ({ count: 0, sum: 0, low: Number.NaN, high: Number.N
 
 function addPhase(
   points: Points,
-  { phase, series, counted, above, below }: SubjectPhase,
+  { phase, series, drawn, above, below }: SubjectPhase,
   interval: Duration,
   origin: Instant,
   step: number,
@@ -87,7 +87,7 @@ function addPhase(
   };
   let bin = emptyBin();
   let slot = Number.NaN;
-  for (const i of counted) {
+  for (const i of drawn) {
     const place = ((series.starts[i] as number) - origin) / interval;
     const next = step === 1 ? shortPlace(place) : Math.floor(place / step);
     if (next !== slot) {

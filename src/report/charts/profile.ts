@@ -5,7 +5,7 @@ import { axisTitle, lineLabel, profileNote, profileTitle, timeAxisTitle } from "
 import type { Chart, Columns } from "./chart.js";
 import { markColumns, markLayers } from "./marks.js";
 import { type ProfileData, profileData } from "./profile-data.js";
-import { BAND, FULL_WIDTH, INK, OUTSIDE, phaseStyle } from "./style.js";
+import { BAND, EXCLUDED, FULL_WIDTH, INK, OUTSIDE, phaseStyle } from "./style.js";
 import type { Subject } from "./subject.js";
 
 const PROFILE_WIDTH = FULL_WIDTH - 230;
@@ -37,6 +37,7 @@ export function profile(subject: Subject): Chart {
       profile: points.columns,
       limits: limitLines(subject, lines, range, height),
       ...(subject.marks.length > 0 && { marks: markColumns(subject.marks, subject.clock, subject.start) }),
+      ...(subject.excluded.length > 0 && { excluded: excludedColumns(subject) }),
     },
     extent: extentOf(subject),
     offset: offsetText(subject.clock, subject.start),
@@ -51,6 +52,15 @@ type Range = readonly [number, number];
 function extentOf({ clock, start, end }: Subject): Range {
   const offset = clock.offsetAt(start);
   return [(start + offset) / 1000, (end + offset) / 1000];
+}
+
+/** Start and end of each excluded span on the chart's clock. */
+function excludedColumns({ clock, start, excluded }: Subject): Columns {
+  const offset = clock.offsetAt(start);
+  return {
+    from: excluded.map(({ from }) => (from + offset) / 1000),
+    to: excluded.map(({ to }) => (to + offset) / 1000),
+  };
 }
 
 /**
@@ -113,6 +123,7 @@ function specOf(subject: Subject, range: Range, hasExtremes: boolean): Record<st
   };
   const layer = [
     ...bandLayer(subject.limits[0], range),
+    ...excludedLayer(subject, x),
     ...(hasExtremes
       ? [
           {
@@ -180,6 +191,18 @@ function bandLayer(row: Row | undefined, [low, high]: Range): Record<string, unk
       data: { values: [{}] },
       mark: { type: "rect", color: BAND },
       encoding: { y: { datum: min, type: "quantitative" }, y2: { datum: max } },
+    },
+  ];
+}
+
+/** Excluded spans as fields over the whole height; the course stays visible on them. */
+function excludedLayer({ excluded }: Subject, x: Record<string, unknown>): Record<string, unknown>[] {
+  if (excluded.length === 0) return [];
+  return [
+    {
+      data: { name: "excluded" },
+      mark: { type: "rect", color: EXCLUDED, clip: true },
+      encoding: { x: { ...x, field: "from" }, x2: { field: "to" } },
     },
   ];
 }

@@ -8,6 +8,7 @@ import { phaseName } from "../wording.js";
 export const INK = "#222222";
 export const FAINT = "#e4e4e4";
 export const BAND = "#f1f3ee";
+export const EXCLUDED = "#d5d2ca";
 export const OUTSIDE = "#b3261e";
 const BLUE = "#0072b2";
 const VERMILLION = "#d55e00";

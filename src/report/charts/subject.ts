@@ -1,3 +1,4 @@
+import { overlaps, type Span, unionOf } from "../../recording/excluded-span.js";
 import { type IntervalSeries, isValid, type Measurements } from "../../recording/measurements.js";
 import {
   PHASE_TO_NEUTRAL,
@@ -30,6 +31,8 @@ export interface Subject {
   readonly clock: LocalClock;
   readonly start: Instant;
   readonly end: Instant;
+  /** Spans in which nothing counts. */
+  readonly excluded: readonly Span[];
   /** Whether the recording is longer than the period that the tables count. */
   readonly isLonger: boolean;
   /** Complaints and comments within the recording; of a quantity with phases only those on one of them. */
@@ -39,7 +42,9 @@ export interface Subject {
 export interface SubjectPhase {
   readonly phase: Phase;
   readonly series: IntervalSeries;
-  /** Valid intervals that count; flagged ones only where the requirement counts them. */
+  /** Valid intervals; flagged ones only where the requirement counts them. */
+  readonly drawn: readonly number[];
+  /** Those of them that count: all that no excluded span overlaps. */
   readonly counted: readonly number[];
   /** Those of them above, and below, the first limit. */
   readonly above: readonly number[];
@@ -84,6 +89,7 @@ const FEWEST = 12;
  */
 export function subjectsOf(assessment: Assessment, measurements: Measurements): Subject[] {
   const clock = localClock(assessment.recording);
+  const excluded = excludedIn(assessment, measurements);
   const week = decidingWeek(assessment);
   const length = week === undefined ? 0 : instantOf(week.end) - instantOf(week.start);
   const isLonger = week !== undefined && measurements.end - measurements.start > length;
@@ -105,12 +111,13 @@ export function subjectsOf(assessment: Assessment, measurements: Measurements): 
       hertz,
       unit: QUANTITIES[quantity].unit,
       interval: first.interval,
-      phases: series.map((s) => subjectPhase(s, kept[0])),
+      phases: series.map((s) => subjectPhase(s, kept[0], excluded)),
       limits: kept,
       orientation: fewJudged ? limits.filter((row) => row.order === order) : [],
       clock,
       start: measurements.start,
       end: measurements.end,
+      excluded,
       isLonger,
       marks: marks.filter(({ phase }) => phase === undefined || series.some((s) => s.phase === phase)),
     };
@@ -177,20 +184,31 @@ function isJudged(phase: Phase, limits: readonly Row[], assessment: Assessment):
   );
 }
 
-function subjectPhase(series: IntervalSeries, row: Row | undefined): SubjectPhase {
+/** The excluded spans, cut to the recording; one outside the part that was assessed drops out. */
+function excludedIn({ exclusions }: Assessment, { start, end }: Measurements): Span[] {
+  return unionOf(
+    exclusions.map(({ from, to }) => ({ from: Math.max(start, instantOf(from)), to: Math.min(end, instantOf(to)) })),
+  );
+}
+
+function subjectPhase(series: IntervalSeries, row: Row | undefined, excluded: readonly Span[]): SubjectPhase {
   const withoutFlagged = row !== undefined && row.n !== row.counts.withFlagged.n;
+  const drawn: number[] = [];
   const counted: number[] = [];
   const above: number[] = [];
   const below: number[] = [];
   const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = row?.limit ?? {};
   for (let i = 0; i < series.values.length; i++) {
     if (!isValid(series, i) || (withoutFlagged && series.flagged[i] === 1)) continue;
+    drawn.push(i);
+    const start = series.starts[i] as number;
+    if (overlaps(excluded, start, start + series.interval)) continue;
     counted.push(i);
     const value = series.values[i] as number;
     if (value > max) above.push(i);
     else if (value < min) below.push(i);
   }
-  return { phase: series.phase, series, counted, above, below };
+  return { phase: series.phase, series, drawn, counted, above, below };
 }
 
 export function outsideOf({ above, below }: SubjectPhase): number {
