@@ -15,11 +15,11 @@ export const calibration: Check = {
     const findings: Finding[] = [];
     if (calibrationDue !== undefined && calibrationDue < last) {
       const sentence = say`The calibration of the instrument was due on ${calibrationDue}, and the recording ran until ${last}; the stated uncertainty holds only if a later calibration finds the instrument unchanged.`;
-      findings.push({ ...note, sentence: String(sentence), evidence: { due: calibrationDue, end: last } });
+      findings.push({ ...note, sentence, evidence: { due: calibrationDue, end: last } });
     }
     if (calibrationDate !== undefined && calibrationDate > first) {
       const sentence = say`The instrument was calibrated on ${calibrationDate}, after the recording began on ${first}; add an earlier certificate, or that nothing was adjusted in between.`;
-      findings.push({ ...note, sentence: String(sentence), evidence: { calibrated: calibrationDate, start: first } });
+      findings.push({ ...note, sentence, evidence: { calibrated: calibrationDate, start: first } });
     }
     return findings;
   },

@@ -83,7 +83,9 @@ describe("an exclusion on which the verdict hangs", async () => {
 
   it("is a field in the course of the values; the charts count as the table does", () => {
     const { assessment, measurements } = report;
-    const row = assessment.weeks[0]?.requirements.find(({ id, phase }) => id === "supply-voltage-always" && phase === "L2");
+    const row = assessment.weeks[0]?.requirements.find(
+      ({ id, phase }) => id === "supply-voltage-always" && phase === "L2",
+    );
     const subject = subjectsOf(assessment, measurements).find(({ quantity }) => quantity === "voltage");
     const phase = subject?.phases.find((p) => p.phase === "L2");
     expect(phase?.drawn).toHaveLength(1008);
