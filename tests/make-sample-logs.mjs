@@ -18,7 +18,8 @@ const server = await createViteServer({
 });
 try {
   const { sampleFiles } = await server.ssrLoadModule("/tests/support/sample-logs.ts");
-  for (const { name, bytes } of sampleFiles()) {
+  const { samplePqdif } = await server.ssrLoadModule("/tests/support/sample-pqdif.ts");
+  for (const { name, bytes } of [...sampleFiles(), ...(await samplePqdif())]) {
     const path = new URL(name, folder);
     // Packed bytes depend on the zlib in this Node: a packed file that already holds the same text stays as it is.
     const unpacked = (packed) => (name.endsWith(".gz") ? gunzipSync(packed) : Buffer.from(packed));

@@ -8,7 +8,7 @@ import { isoUtc, SECOND } from "../recording/time.js";
 import { say } from "../sentence.js";
 import type { Check, CheckInput } from "./check.js";
 import { declaredOn } from "./common/voltage.js";
-import { figure, span } from "./common/wording.js";
+import { figure, rough, span } from "./common/wording.js";
 
 /** Durations that differ by no more than this, s, are the same: one cycle of 50 Hz. Common practice, no source. */
 const SAME_DURATION_S = 0.02;
@@ -42,9 +42,7 @@ function triggered({ recording, measurements }: CheckInput): Finding[] {
     {
       id: "events-triggered",
       severity: "note",
-      sentence: String(
-        say`The log holds ${what}: only what the recorder's own thresholds caught; that no other dip, swell or interruption occurred does not follow, so the events are shown and not counted against the standard; for a count, record without a break or with thresholds that are known.`,
-      ),
+      sentence: say`The log holds ${what}: only what the recorder's own thresholds caught; that no other dip, swell or interruption occurred does not follow, so the events are shown and not counted against the standard; for a count, record without a break or with thresholds that are known.`,
       evidence: { listed, sampledS, lengthS: length / SECOND },
       quantities: [],
       phases: [],
@@ -69,9 +67,7 @@ function unsound({ recording, measurements }: CheckInput): Finding[] {
     {
       id: "logged-events-unsure",
       severity: "note",
-      sentence: String(
-        say`${left.length} of ${logged.length} events that the recorder listed are left out of the list, as nothing in the waveforms shows them and the log does not say enough of them; the first is at ${isoUtc(first.logged.start)} (${first.logged.category ?? say`without category`}): ${why}.`,
-      ),
+      sentence: say`Left out of ${logged.length} events that the recorder listed: ${left.length}, as nothing in the waveforms shows them and the log does not say enough of them; the first is at ${isoUtc(first.logged.start)} (${first.logged.category ?? say`without category`}): ${why}.`,
       evidence: { left: left.length, listed: logged.length, first: isoUtc(first.logged.start) },
       quantities: [],
       phases: [],
@@ -94,13 +90,16 @@ function differing({ recording, measurements, setup }: CheckInput): Finding[] {
   if (first === undefined) return [];
   const durationS = Math.max(...differ.map((d) => d.durationS));
   const percent = Math.max(...differ.map((d) => d.percent));
+  const which =
+    compared.length === 1
+      ? say`The one event that is both listed by the recorder and found in its waveforms is not the same in both:`
+      : say`Of ${compared.length} events that are both listed by the recorder and found in its waveforms, ${differ.length} are not the same in both:`;
+  const by = say`they differ by up to ${rough(durationS)} s in duration and ${rough(percent)} % of the declared voltage, the first at ${isoUtc(first.event.start)};`;
   return [
     {
       id: "logged-events-differ",
       severity: "note",
-      sentence: String(
-        say`${differ.length} of ${compared.length} events that are both listed by the recorder and found in its waveforms differ, by up to ${figure(durationS)} s in duration and ${figure(percent)} % of the declared voltage, the first at ${isoUtc(first.event.start)}; what the waveforms show is used; the recorder may go by other thresholds, another nominal voltage or another definition.`,
-      ),
+      sentence: say`${which} ${by} what the waveforms show is used; the recorder may go by other thresholds, another nominal voltage or another definition.`,
       evidence: {
         differing: differ.length,
         compared: compared.length,

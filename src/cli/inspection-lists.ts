@@ -46,7 +46,7 @@ export function observationLines(observations: readonly ObservationReading[]): T
     if (group.length <= FEW) return group.map(observationLine);
     const rows = group.reduce((sum, o) => sum + o.rows, 0);
     return [
-      say`${group.length} observations in ${first.file}, "${first.name}" … "${last.name}", from ${isoUtc(first.start)} to ${isoUtc(last.start)}, written by ${first.trigger}${categoryText(first)}, ${first.channels} channels each, ${rows} rows in all → ${first.use}`,
+      say`${group.length} observations in ${first.file}, "${first.name}" … "${last.name}", from ${isoUtc(first.start)} to ${isoUtc(last.start)}, ${first.trigger}${categoryText(first)}, channels: ${first.channels} each, rows: ${rows} in all → ${first.use}`,
     ];
   });
 }
@@ -54,7 +54,7 @@ export function observationLines(observations: readonly ObservationReading[]): T
 function observationLine(o: ObservationReading): Text {
   const at =
     o.triggered === undefined ? say`${isoUtc(o.start)}` : say`${isoUtc(o.start)} (trigger ${isoUtc(o.triggered)})`;
-  return say`${o.file} "${o.name}" at ${at}, written by ${o.trigger}${categoryText(o)}, ${o.channels} channels, ${o.rows} rows → ${o.use}`;
+  return say`${o.file} "${o.name}" at ${at}, ${o.trigger}${categoryText(o)}, channels: ${o.channels}, rows: ${o.rows} → ${o.use}`;
 }
 
 function categoryText({ category }: ObservationReading): Text {

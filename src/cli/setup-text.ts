@@ -41,7 +41,7 @@ function columnLines({ columns, files, sampled }: Inspection): string[] {
   return [
     ...linesOf(
       "column",
-      columns.filter((c) => !isChannel(c) && c.use !== "time"),
+      columns.filter((c) => !isChannel(c) && c.use !== "time" && c.use !== "events"),
       columns,
       files.length,
       columnFields,

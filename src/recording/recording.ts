@@ -85,8 +85,8 @@ export interface ColumnReading {
   readonly header: string;
   /** What the column was taken for; undefined: not used, `reason` says why. */
   readonly meaning?: ColumnMeaning | ChannelMeaning;
-  /** A column that holds no series but is used: the stamps, or the flags of the intervals. */
-  readonly use?: "time" | "flag";
+  /** A column that holds no series but is used: the stamps, the flags of the intervals, or a list of events. */
+  readonly use?: "time" | "flag" | "events";
   /** It holds samples, in a log that holds logged series as well. */
   readonly sampled?: true;
   readonly reason: string;

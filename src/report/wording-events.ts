@@ -61,7 +61,11 @@ function rose(phase: Text, value: Text, length?: Text): Sentence {
 }
 
 /** "voltage dip", "short interruption", "voltage dip (around an interruption)". */
-export function kindText({ kind, interruption, interrupted }: ReportEvent): Sentence {
+export function kindText(event: ReportEvent): Sentence {
+  return event.origin === "logged" ? say`${ownKindText(event)} (as the recorder listed it)` : ownKindText(event);
+}
+
+function ownKindText({ kind, interruption, interrupted }: ReportEvent): Sentence {
   if (interruption !== undefined) return interruption === "short" ? say`short interruption` : say`long interruption`;
   return interrupted === true ? say`${KIND_NAMES[kind]} (around an interruption)` : KIND_NAMES[kind];
 }
@@ -166,7 +170,9 @@ export function eventsFinding(assessment: Assessment): Text | undefined {
 /** "7 dips and 1 swell; the deepest left 41 % for 120 ms on L1 and L3". */
 export function eventsTitle(assessment: Assessment): Text {
   const [counts, worst] = [countsText(assessment.events), worstText(assessment)];
-  return counts === undefined || worst === undefined ? EVENT_WORDS.none : say`${counts}; ${worst}`;
+  if (counts === undefined || worst === undefined) return EVENT_WORDS.none;
+  const triggered = assessment.notAssessed.some(({ reason }) => reason.id === "events-triggered");
+  return triggered ? say`${counts} that the recorder was triggered by; ${worst}` : say`${counts}; ${worst}`;
 }
 
 const CUT_BY = {

@@ -84,7 +84,7 @@ export function judge(input: JudgeInput): Assessment {
   };
 }
 
-const USES = { time: say`time`, flag: say`flag` } as const;
+const USES = { time: say`time`, flag: say`flag`, events: say`events` } as const;
 const STATISTICS = { mean: say`mean`, min: say`lowest value`, max: say`highest value`, samples: say`samples` } as const;
 
 /** "harmonic voltage L1, order 5, mean, %": what a column was taken for. */

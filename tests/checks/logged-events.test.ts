@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { loggedEvents } from "../../src/checks/logged-events.js";
 import type { LoggedEvent } from "../../src/recording/logged-event.js";
 import type { VoltageEvent } from "../../src/recording/measurements.js";
-import { HOUR, isoUtc, SECOND } from "../../src/recording/time.js";
+import { HOUR, isoUtc } from "../../src/recording/time.js";
 import { say } from "../../src/sentence.js";
 import { START } from "../support/series.js";
 import { inputOf, only, soundWeek } from "./support.js";
@@ -49,7 +49,7 @@ describe("logged-events", () => {
   it("says that listed events are what the recorder's thresholds caught", () => {
     const finding = only(findings([listed()], [found()]));
     expect(finding).toMatchObject({ id: "events-triggered", severity: "note", evidence: { listed: 1 } });
-    expect(finding.sentence).toContain(
+    expect(String(finding.sentence)).toContain(
       "The log holds 1 event that the recorder listed: only what the recorder's own thresholds caught",
     );
   });
@@ -85,8 +85,7 @@ describe("logged-events", () => {
       (f) => f.id === "logged-events-unsure",
     );
     expect(unsure?.evidence).toEqual({ left: 1, listed: 3, first: isoUtc(START + 5 * HOUR) });
-    expect(unsure?.sentence).toContain("1 of 3 events that the recorder listed are left out");
-    expect(unsure?.sentence).toContain("its magnitude 30318 is not sure");
-    expect(isoUtc(START + 5 * HOUR)).not.toBe(isoUtc(START + 5 * HOUR + SECOND));
+    expect(String(unsure?.sentence)).toContain("Left out of 3 events that the recorder listed: 1");
+    expect(String(unsure?.sentence)).toContain("its magnitude 30318 is not sure");
   });
 });

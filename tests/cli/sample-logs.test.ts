@@ -106,6 +106,7 @@ describe("every-flaw", () => {
       "interrupted-intervals",
       "interval-length",
       "left-out-voltages",
+      "logged-events",
       "nominal-frequency",
       "recording-length",
       "time-base",
@@ -126,5 +127,31 @@ describe("every-flaw", () => {
     const result = await run(["every-flaw.csv"], "every-flaw");
     expect(unused(result)).toEqual(["Cabinet humidity [%]", '<img src=x onerror="alert(1)"> door contact']);
     for (const { reason } of result.recording.columns) expect(reason).not.toBe("");
+  });
+});
+
+describe("market-hall", () => {
+  test("the week conforms; events are what the recorder was triggered by, from its waveforms first", async () => {
+    const result = await run(["market-hall.pqd"], "market-hall");
+    expect(result.verdict).toBe("conforms");
+    expect(result.weeks[0]?.requirements.find((r) => r.id === "supply-voltage")).toMatchObject({
+      n: 1008,
+      origin: "logged",
+    });
+    const events = result.events.map(({ kind, phases, origin, durationS, percent }) => [
+      kind,
+      phases.join(),
+      origin,
+      durationS.toFixed(2),
+      percent?.toFixed(1),
+    ]);
+    expect(events).toEqual([
+      ["dip", "L1", undefined, "0.20", "62.3"],
+      ["dip", "L2", "logged", "0.12", "74.0"],
+      ["swell", "L2", "logged", "1.50", "112.0"],
+    ]);
+    expect([...findingIds(result)].sort()).toEqual(["events-triggered", "logged-events-differ"]);
+    const dips = result.notAssessed.find(({ requirement }) => requirement === "voltage-dips");
+    expect(dips?.reason.id).toBe("events-triggered");
   });
 });

@@ -6,14 +6,17 @@ import { setupSchema } from "../../src/recording/setup.js";
 import { FLAWS, withEveryFlaw } from "./flaws.js";
 import type { LogColumn, LogTable } from "./log-table.js";
 import { CLEAN, sampleFiles, tableOf, VILLAGE } from "./sample-logs.js";
+import { samplePqdif } from "./sample-pqdif.js";
 import { simulate } from "./sample-site.js";
 
 const folder = new URL("../../sample-logs/", import.meta.url);
 const orders = Array.from({ length: 39 }, (_, i) => i + 2);
 const WEEK_ROWS = 1008;
 
+const pqdifFiles = await samplePqdif();
+
 describe("sample-logs/", () => {
-  const files = sampleFiles();
+  const files = [...sampleFiles(), ...pqdifFiles];
 
   test.each(files.map((file) => [file.name, file] as const))("%s is what the script writes", (name, { bytes }) => {
     const committed = readFileSync(new URL(name, folder));
@@ -22,14 +25,14 @@ describe("sample-logs/", () => {
     expect(text(committed).equals(text(bytes))).toBe(true);
   });
 
-  test("making them twice gives the same bytes", () => {
-    for (const [i, { bytes }] of sampleFiles().entries())
+  test("making them twice gives the same bytes", async () => {
+    for (const [i, { bytes }] of [...sampleFiles(), ...(await samplePqdif())].entries())
       expect(Buffer.compare(bytes, files[i]?.bytes as Uint8Array)).toBe(0);
   });
 
   test("the setups are setups, the files are small", () => {
     const setups = files.filter(({ name }) => name.endsWith(".setup.yaml"));
-    expect(setups).toHaveLength(3);
+    expect(setups).toHaveLength(4);
     for (const { bytes } of setups)
       expect(setupSchema.safeParse(parse(new TextDecoder().decode(bytes))).success).toBe(true);
     expect(Math.max(...files.map(({ bytes }) => bytes.length))).toBeLessThan(1_500_000);

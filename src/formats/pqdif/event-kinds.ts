@@ -25,15 +25,15 @@ function kindOf(category: string): EventKind | undefined {
 }
 
 const TRIGGERS: Readonly<Record<number, Text>> = {
-  0: say`none`,
-  1: say`a channel`,
-  2: say`the clock`,
-  3: say`an external signal`,
-  4: say`the clock, for statistics`,
+  0: say`no trigger`,
+  1: say`triggered by a channel`,
+  2: say`by the clock`,
+  3: say`triggered from outside`,
+  4: say`by the clock, for statistics`,
 };
 
 /** What made the recorder write an observation (tagTriggerMethodID). */
 export function triggerText(method: number | undefined): Text {
-  if (method === undefined) return say`not said`;
-  return TRIGGERS[method] ?? say`method ${method}`;
+  if (method === undefined) return say`trigger not said`;
+  return TRIGGERS[method] ?? say`trigger method ${method}`;
 }

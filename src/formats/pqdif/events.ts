@@ -7,7 +7,13 @@ import { CHARACTERISTIC as C } from "./characteristics.js";
 import { categoryOf } from "./event-kinds.js";
 import { QUANTITY_TYPE, VALUE_TYPE } from "./identifiers.js";
 import { PHASES, VOLTAGE } from "./meaning.js";
-import type { PqdifChannel, PqdifCharacteristics, PqdifObservation, PqdifValues } from "./model.js";
+import type {
+  PqdifChannel,
+  PqdifChannelDefinition,
+  PqdifCharacteristics,
+  PqdifObservation,
+  PqdifValues,
+} from "./model.js";
 import { timesOf } from "./times.js";
 import { CYCLES, PER_UNIT, PERCENT, SECONDS, unitText, VOLTS } from "./units.js";
 
@@ -33,8 +39,9 @@ const MAG_DUR: ReadonlySet<string> = new Set([
   QUANTITY_TYPE.MAGDURCOUNT,
 ]);
 
-export function holdsList({ definition }: PqdifChannel): boolean {
-  return MAG_DUR.has(definition.quantityType);
+/** Whether a channel lists magnitudes and durations of voltages. */
+export function isListOfEvents({ definition }: { readonly definition: PqdifChannelDefinition }): boolean {
+  return MAG_DUR.has(definition.quantityType) && (definition.quantityMeasured ?? VOLTAGE) === VOLTAGE;
 }
 
 async function listedEvents(
@@ -46,7 +53,7 @@ async function listedEvents(
 ): Promise<LoggedEvent[]> {
   const listed: LoggedEvent[] = [];
   for (const [c, channel] of observation.channels.entries()) {
-    if (!holdsList(channel) || (channel.definition.quantityMeasured ?? VOLTAGE) !== VOLTAGE) continue;
+    if (!isListOfEvents(channel)) continue;
     listed.push(...(await rowsOf(file, observation, channel, c, values, setup, toInstant)));
   }
   return listed;

@@ -10,7 +10,7 @@ import { timeAxes } from "../csv/time-axis.js";
 import type { Part } from "../waveform/join.js";
 import { type Clock, clockOf, instantOf, type Label, labelsOf, placeRows } from "./clock.js";
 import { categoryOf, triggerText } from "./event-kinds.js";
-import { eventsOf, uniqueEvents } from "./events.js";
+import { eventsOf, isListOfEvents, uniqueEvents } from "./events.js";
 import { type Field, type Fields, fieldsOf } from "./fields.js";
 import { LogReader } from "./log-reader.js";
 import type { PqdifFile, PqdifObservation } from "./model.js";
@@ -229,6 +229,9 @@ function columnReadings({ recognised, leftOut, sampled, waves }: ReadFile): Colu
     const place = { file: field.file, position: field.position, header: field.header };
     const why = leftOut.get(one);
     if (why !== undefined) return { ...place, reason: String(why) };
+    if (meaning === undefined && isListOfEvents(field)) {
+      return { ...place, use: "events", reason: String(say`magnitude or duration of events`) };
+    }
     return {
       ...place,
       ...(meaning !== undefined && { meaning }),
@@ -259,7 +262,10 @@ function columnReadings({ recognised, leftOut, sampled, waves }: ReadFile): Colu
 function labelBase(labels: readonly Label[]) {
   const rank = { assumed: 0, inferred: 1, given: 2 } as const;
   const [least] = labels.toSorted((a, b) => rank[a.origin] - rank[b.origin]);
-  if (least === undefined) return { intervalLabel: "start" as const, labelOrigin: "inferred" as const };
+  if (least === undefined) {
+    const labelReason = say`the log holds waveforms, whose samples carry the time at which they were taken`;
+    return { intervalLabel: "start" as const, labelOrigin: "inferred" as const, labelReason };
+  }
   return {
     intervalLabel: least.label,
     labelOrigin: least.origin,

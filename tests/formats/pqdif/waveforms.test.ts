@@ -210,8 +210,8 @@ describe("sources", () => {
       [2, "u1(t)", "samples", true],
     ]);
     expect(ledger.observations?.map((o) => [o.name, String(o.trigger), String(o.use), o.rows])).toEqual([
-      ["observation 1", "the clock", "logged values", 3],
-      ["observation 2", "a channel", "waveforms", 4],
+      ["observation 1", "by the clock", "logged values", 3],
+      ["observation 2", "triggered by a channel", "waveforms", 4],
     ]);
   });
 });
