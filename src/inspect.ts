@@ -12,6 +12,7 @@ import { isoUtc, SECOND, WEEK } from "./recording/time.js";
 import { voltageLevels } from "./recording/voltage-level.js";
 import type { RuleSet } from "./rules/rule-set.js";
 import { planTests, wantedIntervals } from "./rules/tests.js";
+import type { Text } from "./sentence.js";
 
 /** What is in a log, how it was understood, and whether it can carry a verdict. */
 export interface Inspection {
@@ -29,7 +30,7 @@ export interface Inspection {
   /** What the recorder itself listed as events. */
   readonly loggedEvents?: readonly LoggedEvent[];
   readonly series: readonly SeriesSummary[];
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Text[];
   readonly ruleSet: { readonly id: string; readonly title: string };
   /** The setup as it was given. */
   readonly given: GivenSetup;

@@ -69,6 +69,11 @@ export function capital(text: Text): Text {
   return text instanceof Numeral ? text : upperFirst(text);
 }
 
+/** Each text once, by its English words. */
+export function distinct(texts: Iterable<Text>): Text[] {
+  return [...new Map([...texts].map((text) => [String(text), text])).values()];
+}
+
 /** A template with its places filled. */
 export function filled(template: string, values: readonly string[]): string {
   return template.replace(/\{(\d+)\}/g, (_, place: string) => values[Number(place) - 1] ?? "");

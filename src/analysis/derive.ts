@@ -1,6 +1,7 @@
 import type { Unavailable } from "../recording/measurements.js";
 import { PHASE_TO_PHASE, type Phase, type Quantity } from "../recording/quantity.js";
 import type { LoggedSeries, TimeAxis } from "../recording/recording.js";
+import { say, type Text } from "../sentence.js";
 import type { SourceSeries } from "./aggregation.js";
 import { fundamentalFromRms, inPercentOf, THD_HIGHEST_ORDER, thdFromHarmonics } from "./harmonics.js";
 import { unbalanceSeries } from "./unbalance.js";
@@ -9,7 +10,7 @@ import { unbalanceSeries } from "./unbalance.js";
 export interface Derived {
   readonly series: readonly SourceSeries[];
   readonly unavailable: readonly Unavailable[];
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Text[];
 }
 
 /**
@@ -20,7 +21,7 @@ export interface Derived {
 export function derive(logged: readonly LoggedSeries[]): Derived {
   const series: SourceSeries[] = [];
   const unavailable: Unavailable[] = [];
-  const remarks: string[] = [];
+  const remarks: Text[] = [];
   const sources = logged.map((s): SourceSeries => ({ ...s, origin: "logged" }));
 
   for (const [phase, harmonics] of groupByPhase(sources, "harmonic-voltage")) {
@@ -34,13 +35,16 @@ export function derive(logged: readonly LoggedSeries[]): Derived {
       const counted = orders.filter((s) => s.order !== undefined && s.order >= 2 && s.order <= THD_HIGHEST_ORDER);
       if (counted.length === THD_HIGHEST_ORDER - 1) {
         series.push(thdFromHarmonics(counted));
-        const where = isLogged ? ", where it was not logged" : "";
-        remarks.push(`THD on ${phase} is computed here from the logged harmonics 2 to ${THD_HIGHEST_ORDER}${where}.`);
+        remarks.push(
+          isLogged
+            ? say`THD on ${phase} is computed here from the logged harmonics 2 to ${THD_HIGHEST_ORDER}, where it was not logged.`
+            : say`THD on ${phase} is computed here from the logged harmonics 2 to ${THD_HIGHEST_ORDER}.`,
+        );
       } else if (!isLogged) {
         unavailable.push({
           quantity: "thd-voltage",
           phase,
-          reason: `THD was not logged on ${phase}, and it needs all harmonics from 2 to ${THD_HIGHEST_ORDER}; the log holds ${counted.length} of these ${THD_HIGHEST_ORDER - 1}.`,
+          reason: say`THD was not logged on ${phase}, and it needs all harmonics from 2 to ${THD_HIGHEST_ORDER}; the log holds ${counted.length} of these ${THD_HIGHEST_ORDER - 1}.`,
         });
       }
     }
@@ -52,14 +56,15 @@ export function derive(logged: readonly LoggedSeries[]): Derived {
   const complete = triples.filter((t): t is [SourceSeries, SourceSeries, SourceSeries] => !t.includes(undefined));
   for (const [u12, u23, u31] of complete) series.push(unbalanceSeries(u12, u23, u31));
   if (complete.length > 0) {
-    const where = isLogged ? ", where it was not logged" : "";
     remarks.push(
-      `u2 is computed here from the three phase-to-phase voltages (IEC 61000-4-30, r.m.s. formula)${where}.`,
+      isLogged
+        ? say`u2 is computed here from the three phase-to-phase voltages (IEC 61000-4-30, r.m.s. formula), where it was not logged.`
+        : say`u2 is computed here from the three phase-to-phase voltages (IEC 61000-4-30, r.m.s. formula).`,
     );
   } else if (!isLogged) {
     unavailable.push({
       quantity: "negative-sequence-unbalance",
-      reason: "Unbalance was not logged, and it cannot be computed without all three phase-to-phase voltages.",
+      reason: say`Unbalance was not logged, and it cannot be computed without all three phase-to-phase voltages.`,
     });
   }
   return { series, unavailable, remarks };
@@ -70,7 +75,7 @@ function harmonicsInPercent(
   harmonics: readonly SourceSeries[],
   all: readonly SourceSeries[],
   unavailable: Unavailable[],
-  remarks: string[],
+  remarks: Text[],
 ): SourceSeries[] {
   const inPercent = harmonics.filter((s) => s.unit === "%");
   for (const [axis, volts] of byAxis(harmonics.filter((s) => s.unit === "V"))) {
@@ -88,12 +93,14 @@ function harmonicsInPercent(
       unavailable.push({
         quantity: "harmonic-voltage",
         phase,
-        reason: `The harmonics on ${phase} are in volts, and neither the fundamental (order 1) nor the voltage was logged beside them, so their share of the fundamental is not known.`,
+        reason: say`The harmonics on ${phase} are in volts, and neither the fundamental (order 1) nor the voltage was logged beside them, so their share of the fundamental is not known.`,
       });
       continue;
     }
     remarks.push(
-      `Harmonics on ${phase} are logged in volts; here in % of ${first ? "the logged fundamental" : "the fundamental that remains of the r.m.s. voltage without its harmonics"}.`,
+      first
+        ? say`Harmonics on ${phase} are logged in volts; here in % of the logged fundamental.`
+        : say`Harmonics on ${phase} are logged in volts; here in % of the fundamental that remains of the r.m.s. voltage without its harmonics.`,
     );
     inPercent.push(...others.map((s) => inPercentOf(fundamental, s)));
   }

@@ -5,7 +5,7 @@ import type { MeasurementSettings } from "../recording/setup.js";
 import { areSnippets, sampledTime } from "../recording/snippets.js";
 import type { AskedSpan } from "../recording/supply-detail.js";
 import { DAY, type Duration, durationText, HOUR, MINUTE, SECOND } from "../recording/time.js";
-import { say } from "../sentence.js";
+import { distinct, say, strung, type Text } from "../sentence.js";
 import { aggregate, asIntervalSeries, type SourceSeries } from "./aggregation.js";
 import { derive } from "./derive.js";
 import { pltFromPst, pltOfBlocks } from "./flicker.js";
@@ -57,16 +57,14 @@ export async function measure(
     eventsSought: recording.waveforms.length > 0 && !snippets,
     ...((snippets || recording.events !== undefined) && { eventsTriggered: true }),
     unavailable: [...logged.unavailable, ...sampled.unavailable],
-    remarks: [...new Set(remarks)],
+    remarks: distinct(remarks),
   };
 }
 
-function snippetsRemark({ waveforms, start, end }: Recording): string {
+function snippetsRemark({ waveforms, start, end }: Recording): Text {
   const seconds = Number((sampledTime(waveforms) / SECOND).toPrecision(3));
   const days = Number(((end - start) / DAY).toPrecision(3));
-  return String(
-    say`The waveforms of the log last ${seconds} s of ${days} d; events are taken from them, interval values only from what was logged.`,
-  );
+  return say`The waveforms of the log last ${seconds} s of ${days} d; events are taken from them, interval values only from what was logged.`;
 }
 
 /** Logged series, and the sampled ones of what was not logged at that interval. */
@@ -87,7 +85,7 @@ type Measured = Pick<Measurements, "series" | "unavailable" | "remarks">;
 export function measureLogged(recording: Recording, wanted: readonly Wanted[] = []): Measured {
   const derived = derive(recording.series);
   const unavailable: Unavailable[] = [...derived.unavailable];
-  const remarks = new Set(derived.remarks);
+  const remarks: Text[] = [...derived.remarks];
   const series = new Map<string, IntervalSeries>();
   const keep = (s: IntervalSeries) => {
     const key = `${keyText(s)} ${s.interval}`;
@@ -97,7 +95,7 @@ export function measureLogged(recording: Recording, wanted: readonly Wanted[] = 
 
   for (const source of derived.series.filter((s) => s.quantity === "pst" && s.axis.interval === 10 * MINUTE)) {
     keep(pltFromPst(source));
-    remarks.add("Plt is computed here from the logged ten-minute Pst, over the two-hour blocks of the UTC clock.");
+    remarks.push(say`Plt is computed here from the logged ten-minute Pst, over the two-hour blocks of the UTC clock.`);
   }
   for (const sources of groupByKey(derived.series)) {
     const { quantity, phase, order } = sources[0] as SourceSeries;
@@ -105,20 +103,20 @@ export function measureLogged(recording: Recording, wanted: readonly Wanted[] = 
       const fitting = sources.filter((s) => target % s.axis.interval === 0 && canCombine(s, target));
       for (const source of fitting.sort(byPrecedence)) {
         keep(atInterval(source, target));
-        if (source.axis.interval !== target) remarks.add(howCombined(source, target));
+        if (source.axis.interval !== target) remarks.push(howCombined(source, target));
       }
       if (fitting.length > 0) continue;
       for (const source of sources) keep(asIntervalSeries(source));
-      const intervals = [...new Set(sources.map((s) => durationText(s.axis.interval)))].join(" and ");
+      const intervals = distinct(sources.map((s) => durationText(s.axis.interval)));
       unavailable.push({
         quantity,
         phase,
         ...(order !== undefined && { order }),
-        reason: `It was logged every ${intervals}; the standard counts values of ${durationText(target)}, which cannot be made from that.`,
+        reason: say`It was logged every ${strung(intervals, " / ")}; the standard counts values of ${durationText(target)}, which cannot be made from that.`,
       });
     }
   }
-  return { series: [...series.values()], unavailable, remarks: [...remarks] };
+  return { series: [...series.values()], unavailable, remarks: distinct(remarks) };
 }
 
 function canCombine({ quantity, axis }: SourceSeries, target: Duration): boolean {
@@ -135,14 +133,14 @@ function atInterval(source: SourceSeries, target: Duration): IntervalSeries {
   return source.quantity === "plt" ? pltOfBlocks(source) : aggregate(source, target);
 }
 
-function howCombined({ quantity, axis }: SourceSeries, target: Duration): string {
+function howCombined({ quantity, axis }: SourceSeries, target: Duration): Text {
   const interval = durationText(axis.interval);
   if (quantity === "plt") {
-    return `Plt was logged every ${interval}; each two-hour block without ten-minute Pst takes the value of its last row.`;
+    return say`Plt was logged every ${interval}; each two-hour block without ten-minute Pst takes the value of its last row.`;
   }
   const { symbol, aggregation } = QUANTITIES[quantity];
-  const how = aggregation === "rms" ? "root of the mean square" : "arithmetic mean";
-  return `${symbol}: values of ${interval} combined to ${durationText(target)} on the clock (${how}).`;
+  const how = aggregation === "rms" ? say`root of the mean square` : say`arithmetic mean`;
+  return say`${symbol}: values of ${interval} combined to ${durationText(target)} on the clock (${how}).`;
 }
 
 function targets(quantity: Quantity, wanted: readonly Wanted[]): Set<Duration> {

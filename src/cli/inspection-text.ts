@@ -18,7 +18,7 @@ export function inspectionText(i: Inspection): string {
       eventLines(i.loggedEvents ?? []).map(String),
     ],
     ["Measured series", seriesLines(i.series)],
-    ["Remarks", i.remarks],
+    ["Remarks", i.remarks.map(String)],
     ["Setup", i.setup === undefined ? [] : Object.entries(i.setup).map(([key, s]) => setupLine(key, s))],
     ["Findings", i.findings.map((f) => `${f.danger === undefined ? "" : "DANGER: "}${f.severity}: ${f.sentence}`)],
     [`Can be assessed with ${i.ruleSet.title}`, i.assessable],
@@ -60,6 +60,6 @@ function seriesLines(series: readonly SeriesSummary[]): string[] {
   });
 }
 
-function setupLine(key: string, s: { value: unknown; origin: string; reason?: string }): string {
+function setupLine(key: string, s: { value: unknown; origin: string; reason?: Text }): string {
   return `${key}: ${s.value} (${s.origin}${s.reason === undefined ? "" : `: ${s.reason}`})`;
 }

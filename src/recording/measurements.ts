@@ -1,3 +1,4 @@
+import type { Text } from "../sentence.js";
 import type { SeriesKey, Unit } from "./quantity.js";
 import type { SupplyDetail } from "./supply-detail.js";
 import type { Duration, Instant } from "./time.js";
@@ -23,7 +24,7 @@ export interface Measurements {
   /** What could not be derived and why, in plain words, for "not assessed". */
   readonly unavailable: readonly Unavailable[];
   /** What was derived and how, in plain words ("u2 from three phase-to-phase voltages"). */
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Text[];
 }
 
 /**
@@ -119,7 +120,7 @@ export interface Unavailable {
   readonly quantity: SeriesKey["quantity"];
   readonly phase?: SeriesKey["phase"];
   readonly order?: number;
-  readonly reason: string;
+  readonly reason: Text;
 }
 
 /**

@@ -51,10 +51,10 @@ export function resolveSetup(
       value: timeBase.zone,
       origin: timeBase.zoneOrigin === "stamps" ? "inferred" : timeBase.zoneOrigin,
       ...(timeBase.zoneOrigin === "stamps" && {
-        reason: String(timeBase.zoneReason ?? "the stamps carry their own offset from UTC"),
+        reason: timeBase.zoneReason ?? say`the stamps carry their own offset from UTC`,
       }),
       ...(timeBase.zoneOrigin === "assumed" && {
-        reason: "the stamps carry no zone and none was given; they are read as UTC (--zone names another)",
+        reason: say`the stamps carry no zone and none was given; they are read as UTC (--zone names another)`,
       }),
     },
     intervalLabel: {
@@ -64,13 +64,12 @@ export function resolveSetup(
         reason: timeBase.labelReason ?? "the header of the time column says so",
       }),
       ...(timeBase.labelOrigin === "assumed" && {
-        reason:
-          "the log does not say whether a stamp marks the start or the end of its interval (setup: intervalLabel)",
+        reason: say`the log does not say whether a stamp marks the start or the end of its interval (setup: intervalLabel)`,
       }),
     },
     ruleSet: ruleSetGiven
       ? stated(facts.id)
-      : { value: facts.id, origin: "assumed", reason: "no limit set was named (--rules); this is the default" },
+      : { value: facts.id, origin: "assumed", reason: say`no limit set was named (--rules); this is the default` },
     ...(sampled && { measurement: describeMeasurement(given.measurement) }),
     ...(given.voltageRatio !== undefined && { voltageRatio: stated(new Numeral(String(given.voltageRatio))) }),
     ...(given.currentRatio !== undefined && { currentRatio: stated(new Numeral(String(given.currentRatio))) }),
@@ -188,21 +187,20 @@ function resolveConnection(
   if (between.length > 0 && (facts.level !== "LV" || neutral.length === 0)) {
     const why =
       facts.level === "LV"
-        ? "the log holds voltages between phases only"
-        : "medium and high voltage are judged between phases";
+        ? say`the log holds voltages between phases only`
+        : say`medium and high voltage are judged between phases`;
     return { value: "delta", origin: "inferred", reason: why };
   }
   const others = [...PHASE_TO_NEUTRAL.slice(1), ...PHASE_TO_PHASE].filter((p) => logged.has(p) || levels.has(p));
   if (neutral.length === 1 && neutral[0] === "L1" && others.length === 0) {
-    const reason =
-      "the log holds one voltage only, L1 to neutral; a three-phase supply has two more, which were not logged";
+    const reason = say`the log holds one voltage only, L1 to neutral; a three-phase supply has two more, which were not logged`;
     return { value: "single", origin: "assumed", reason };
   }
   if (neutral.length > 0) {
-    const reason = `the log holds ${[...new Set([...neutral, ...others])].join(", ")}`;
+    const reason = say`the log holds ${[...new Set([...neutral, ...others])].join(", ")}`;
     return { value: "star", origin: "inferred", reason };
   }
-  return { value: "star", origin: "assumed", reason: "the log holds no voltages that would show the connection" };
+  return { value: "star", origin: "assumed", reason: say`the log holds no voltages that would show the connection` };
 }
 
 function resolveDeclaredVoltage(
@@ -227,7 +225,7 @@ function resolveDeclaredVoltage(
     return {
       value: facts.nominalVoltage,
       origin: "assumed",
-      reason: `the nominal voltage of ${facts.title}; the log holds no voltages to compare it with`,
+      reason: say`the nominal voltage of ${facts.title}; the log holds no voltages to compare it with`,
     };
   }
   // EN 50160 names 230 V; three-wire supplies take it between phases, or 400 V where the neutral is not measured.
@@ -241,7 +239,7 @@ function resolveDeclaredVoltage(
   return {
     value: nominal,
     origin: "inferred",
-    reason: `nominal voltage of a public low-voltage supply; the median of the measured voltages is ${voltsText(median)}`,
+    reason: say`nominal voltage of a public low-voltage supply; the median of the measured voltages is ${voltsText(median)}`,
   };
 }
 
@@ -259,7 +257,7 @@ function refuseOtherLevel(declared: number, connection: Setup["connection"]["val
 
 function resolveNominalFrequency(given: GivenSetup, facts: SupplyFacts): Stated<50 | 60> {
   if (given.nominalFrequency !== undefined) return stated(given.nominalFrequency);
-  return { value: facts.nominalFrequency, origin: "inferred", reason: `nominal frequency of ${facts.title}` };
+  return { value: facts.nominalFrequency, origin: "inferred", reason: say`nominal frequency of ${facts.title}` };
 }
 
 function middleOf(levels: VoltageLevels, phases: readonly Phase[]): number | undefined {
@@ -267,6 +265,8 @@ function middleOf(levels: VoltageLevels, phases: readonly Phase[]): number | und
   return known[known.length >> 1];
 }
 
-function voltsText(volts: number): string {
-  return volts >= 1000 ? `${(volts / 1000).toPrecision(4)} kV` : `${volts.toPrecision(4)} V`;
+function voltsText(volts: number): Text {
+  return volts >= 1000
+    ? say`${new Numeral((volts / 1000).toPrecision(4))} kV`
+    : say`${new Numeral(volts.toPrecision(4))} V`;
 }

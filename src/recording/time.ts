@@ -1,3 +1,5 @@
+import { say, type Text } from "../sentence.js";
+
 /** Instants and lengths of time, in integer microseconds. */
 
 /** Integer microseconds since 1970-01-01T00:00Z; exact in a double until the year 2255. */
@@ -31,19 +33,16 @@ const CYCLE_INTERVALS = new Map<Duration, string>([
 
 /** The name of an interval in results: "10min", "2h", "10s"; intervals counted in cycles are named by their cycles. */
 export function intervalName(d: Duration): string {
-  return CYCLE_INTERVALS.get(d) ?? durationText(d).replace(" ", "");
+  return CYCLE_INTERVALS.get(d) ?? String(durationText(d)).replace(" ", "");
 }
 
 /** "10 min", "2 h", "3 s": a duration in the unit that divides it. */
-export function durationText(d: Duration): string {
-  for (const [unit, name] of [
-    [WEEK, "weeks"],
-    [DAY, "d"],
-    [HOUR, "h"],
-    [MINUTE, "min"],
-    [SECOND, "s"],
-  ] as const) {
-    if (d >= unit && d % unit === 0) return `${d / unit} ${d === unit && unit === WEEK ? "week" : name}`;
-  }
-  return `${d / SECOND} s`;
+export function durationText(d: Duration): Text {
+  const whole = (unit: Duration) => d >= unit && d % unit === 0;
+  if (d === WEEK) return say`1 week`;
+  if (whole(WEEK)) return say`${d / WEEK} weeks`;
+  if (whole(DAY)) return say`${d / DAY} d`;
+  if (whole(HOUR)) return say`${d / HOUR} h`;
+  if (whole(MINUTE)) return say`${d / MINUTE} min`;
+  return say`${d / SECOND} s`;
 }

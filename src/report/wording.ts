@@ -241,8 +241,7 @@ export function lengthText(length: Duration): Text {
 
 /** "10 min", "0.2 s": the length of an interval. */
 export function lengthOf(interval: Duration): Text {
-  const [number = "", unit = ""] = durationText(interval).split(" ");
-  return withUnit(number, unit);
+  return durationText(interval);
 }
 
 /** "L1", "L1 and L3", "L1, L2 and L3". */

@@ -115,7 +115,7 @@ function percent(share: number): number {
   return toNumber(times(ratio(share), ratio(100)));
 }
 
-function intervalOf({ intervalS }: Row): string {
+function intervalOf({ intervalS }: Row): Text {
   const length: Duration = Math.round(intervalS * SECOND);
   return durationText(length);
 }

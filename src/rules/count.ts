@@ -2,6 +2,7 @@ import { allowedOutside } from "../decimal.js";
 import { overlappedIntervals, overlaps, type Span } from "../recording/excluded-span.js";
 import { type IntervalSeries, isValid } from "../recording/measurements.js";
 import type { Instant } from "../recording/time.js";
+import { say } from "../sentence.js";
 import type { Reason, Verdict } from "./assessment.js";
 import type { Test } from "./tests.js";
 
@@ -182,15 +183,14 @@ export function decide(share: number, expected: number, n: number, outside: numb
 /** Why `decide` left a count undecided. */
 export function tooLittleData(share: number, expected: number, n: number, outside: number): Reason {
   if (expected === 0) {
-    const sentence =
-      "All intervals are flagged by a dip, swell or interruption and left out, so none remains to be counted.";
+    const sentence = say`All intervals are flagged by a dip, swell or interruption and left out, so none remains to be counted.`;
     return { id: "all-flagged", sentence, values: {} };
   }
   const missing = expected - n;
   const allowed = allowedOutside(share, expected);
   return {
     id: "too-little-data",
-    sentence: `${n} of ${expected} intervals are valid; ${outside} lie outside and ${allowed} may, so the ${missing} missing ones could turn the verdict either way.`,
+    sentence: say`${n} of ${expected} intervals are valid; ${outside} lie outside and ${allowed} may, so the ${missing} missing ones could turn the verdict either way.`,
     values: { n, expected, outside, allowed, missing },
   };
 }

@@ -2,6 +2,7 @@ import { allowedOutside } from "../decimal.js";
 import type { Finding } from "../recording/finding.js";
 import type { DecisionRule } from "../recording/setup-evidence.js";
 import { type Duration, type Instant, YEAR } from "../recording/time.js";
+import { say } from "../sentence.js";
 import { countWindow, type RunningCounts, type WindowCounts } from "./count.js";
 import { type DecisiveCounts, type Judgement, judgeCounts } from "./decision.js";
 import type { Test } from "./tests.js";
@@ -61,7 +62,7 @@ function withPeriod(test: CountedTest, counts: DecisiveCounts, length: Duration)
     robust: false,
     reason: {
       id: "needs-a-year",
-      sentence: `The rule counts over a year, in which ${allowed} intervals may lie outside; this period alone cannot show that it is kept.`,
+      sentence: say`The rule counts over a year, in which ${allowed} intervals may lie outside; this period alone cannot show that it is kept.`,
       values: { allowed, outside },
     },
   };

@@ -3,6 +3,7 @@ import type { IntervalSeries, Measurements } from "../recording/measurements.js"
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase, QUANTITIES, supplyPhases } from "../recording/quantity.js";
 import type { Setup } from "../recording/setup.js";
 import { type Duration, HOUR, MINUTE, SECOND } from "../recording/time.js";
+import { say, strung, type Text } from "../sentence.js";
 import type { Reason } from "./assessment.js";
 import type { Criterion, Requirement, RuleSet } from "./rule-set.js";
 
@@ -74,8 +75,8 @@ export function planTests(
       continue;
     }
     const phases = phasesOf(requirement, measurements, setup);
-    const missing: string[] = [];
-    let why: string | undefined;
+    const missing: Text[] = [];
+    let why: Text | undefined;
     for (const part of partsOf(criterion, setup)) {
       for (const phase of phases) {
         const series = findSeries(measurements, requirement, phase, part.order);
@@ -90,9 +91,7 @@ export function planTests(
             series,
           });
         } else {
-          missing.push(
-            `${part.order === undefined ? "" : `order ${part.order}`}${phase === "system" ? "" : ` ${phase}`}`.trim(),
-          );
+          missing.push(placeOf(part.order, phase));
           why ??= measurements.unavailable.find(
             (u) =>
               u.quantity === requirement.quantity &&
@@ -190,8 +189,7 @@ export function levelAt(points: readonly (readonly [number, number])[], hertz: n
 
 function noCarrier({ series }: Measurements): Reason | undefined {
   if (!series.some((s) => s.quantity === "mains-signalling")) return undefined;
-  const sentence =
-    "The log holds mains signalling voltages, but not every 3 s or not at a frequency that is known and on the curve.";
+  const sentence = say`The log holds mains signalling voltages, but not every 3 s or not at a frequency that is known and on the curve.`;
   return { id: "no-carrier", sentence, values: {} };
 }
 
@@ -199,7 +197,7 @@ function notLogged(requirement: Requirement): Reason {
   const { name } = QUANTITIES[requirement.quantity];
   return {
     id: "not-logged",
-    sentence: `The log holds no values of the ${name}.`,
+    sentence: say`The log holds no values of the ${name}.`,
     values: { quantity: requirement.quantity },
   };
 }
@@ -208,32 +206,38 @@ function noEvents(
   criterion: Criterion & { kind: "event-table" | "indication" },
   { eventsTriggered }: Measurements,
 ): Reason {
-  const what = criterion.kind === "event-table" ? `${criterion.event}s` : "rapid voltage changes";
+  const what =
+    criterion.kind === "indication" ? say`rapid voltage changes` : criterion.event === "dip" ? say`dips` : say`swells`;
   if (eventsTriggered) {
     return {
       id: "events-triggered",
-      sentence: `The log holds only those ${what} that the recorder was triggered by, at its own thresholds; there may be others, so they are listed but not counted against the standard.`,
-      values: { event: what },
+      sentence: say`The log holds only those ${what} that the recorder was triggered by, at its own thresholds; there may be others, so they are listed but not counted against the standard.`,
+      values: { event: String(what) },
     };
   }
   return {
     id: "no-events",
-    sentence: `The log holds interval values only; ${what} need recorded events or waveforms.`,
-    values: { event: what },
+    sentence: say`The log holds interval values only; ${what} need recorded events or waveforms.`,
+    values: { event: String(what) },
   };
+}
+
+function placeOf(order: number | undefined, phase: Phase): Text {
+  const where = phase === "system" ? [] : [phase];
+  return order === undefined ? where.join() : strung([say`order ${order}`, ...where], " ");
 }
 
 function missingReason(
   requirement: Requirement,
-  missing: string[],
+  missing: readonly Text[],
   tests: readonly Test[],
-  why: string | undefined,
+  why: Text | undefined,
 ): Reason {
   if (tests.some((t) => t.requirement === requirement)) {
     return {
       id: "partly-logged",
-      sentence: `Not in the log: ${missing.join(", ")}.${why === undefined ? "" : ` ${why}`}`,
-      values: { missing: missing.join(", ") },
+      sentence: strung([say`Not in the log: ${strung(missing, ", ")}.`, ...(why === undefined ? [] : [why])], " "),
+      values: { missing: String(strung(missing, ", ")) },
     };
   }
   if (why === undefined) return notLogged(requirement);

@@ -43,14 +43,12 @@ function resolve(given: GivenSetup, ruleSetGiven: boolean, levels: Partial<Recor
 describe("the setup a verdict rests on", () => {
   it("infers 230 V for a low-voltage log that fits it, and says from what", () => {
     const setup = resolve({}, false, { L1: 236.4, L2: 231, L3: 229 }, LV);
-    expect(setup.declaredVoltage).toMatchObject({
-      value: 230,
-      origin: "inferred",
-      reason: expect.stringContaining("231.0 V"),
-    });
+    expect(setup.declaredVoltage).toMatchObject({ value: 230, origin: "inferred" });
+    expect(String(setup.declaredVoltage.reason)).toContain("231.0 V");
     expect(setup.connection).toMatchObject({ value: "star", origin: "inferred" });
     expect(setup.ruleSet.origin).toBe("assumed");
-    expect(setup.zone).toMatchObject({ origin: "assumed", reason: expect.stringContaining("--zone") });
+    expect(setup.zone.origin).toBe("assumed");
+    expect(String(setup.zone.reason)).toContain("--zone");
   });
 
   it("asks for the declared voltage where the log does not fit the nominal one", () => {

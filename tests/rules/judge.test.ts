@@ -377,7 +377,8 @@ describe("the result document", () => {
   it("keeps to its schema and gives the same bytes twice", () => {
     const make = () =>
       judgeSeries([voltage(week((i) => (i % 20 === 0 ? 254 : i === 77 ? Number.NaN : 230), 1300))], both);
-    expect(assessmentSchema.parse(make())).toEqual(make());
+    const result = JSON.parse(JSON.stringify(make()));
+    expect(assessmentSchema.parse(result)).toEqual(result);
     expect(JSON.stringify(make())).toBe(JSON.stringify(make()));
   });
 

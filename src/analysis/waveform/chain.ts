@@ -1,6 +1,7 @@
 import { UsageError } from "../../errors.js";
 import { HOUR, MINUTE } from "../../recording/time.js";
 import { instantOfSample, LOWEST_RATE, type WaveformSource } from "../../recording/waveform.js";
+import { distinct, say } from "../../sentence.js";
 import { SampleHistory } from "../../signal/sample-history.js";
 import { bandFor } from "./band.js";
 import { FlaggedSpans } from "./flagged-spans.js";
@@ -18,8 +19,7 @@ import {
 /** Samples kept beyond `HISTORY_S`: the longest window and the delay of the tracking. */
 const DELAY_S = 0.6;
 
-const TOO_SHORT =
-  "No unbroken stretch of the recording holds a basic window (10 cycles at 50 Hz, 12 at 60 Hz), so nothing was measured over windows.";
+const TOO_SHORT = say`No unbroken stretch of the recording holds a basic window (10 cycles at 50 Hz, 12 at 60 Hz), so nothing was measured over windows.`;
 
 /** What the measurement must know besides the samples. */
 export interface MeasuringPoint {
@@ -54,7 +54,7 @@ export async function measureWaveform(
     sliding: results.flatMap((r) => r.sliding ?? []),
     spans: results.flatMap((r) => r.spans ?? []),
     unavailable: results.flatMap((r) => r.unavailable ?? []),
-    remarks: [...new Set(results.flatMap((r) => r.remarks ?? []))],
+    remarks: distinct(results.flatMap((r) => r.remarks ?? [])),
   };
 }
 

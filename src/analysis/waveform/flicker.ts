@@ -3,6 +3,7 @@ import type { Phase } from "../../recording/quantity.js";
 import { type Instant, isoUtc, MINUTE, SECOND } from "../../recording/time.js";
 import { USUAL_MEASUREMENT } from "../../recording/usual-measurement.js";
 import { instantOfSample, sampleOfInstant, type WaveformBlock } from "../../recording/waveform.js";
+import { Numeral, say, type Text } from "../../sentence.js";
 import { pltFromPst } from "../flicker.js";
 import { Flickermeter, SETTLING_S } from "./flickermeter.js";
 import type { ChainSetup, Phenomenon, PhenomenonResult, PhenomenonState } from "./phenomenon.js";
@@ -79,8 +80,8 @@ class FlickerState implements PhenomenonState {
     const series: IntervalSeries[] = [];
     const unavailable: Unavailable[] = [];
     const { nominalFrequency } = this.setup;
-    const remarks = [
-      `Pst and Plt are for the ${this.lamp} V lamp at ${nominalFrequency} Hz. The first ${SETTLING_S} s after the start and after each gap are left out, because the flickermeter settles.`,
+    const remarks: Text[] = [
+      say`Pst and Plt are for the ${this.lamp} V lamp at ${nominalFrequency} Hz. The first ${SETTLING_S} s after the start and after each gap are left out, because the flickermeter settles.`,
     ];
     for (const meter of this.meters) {
       const pst = this.pstOf(meter);
@@ -88,7 +89,7 @@ class FlickerState implements PhenomenonState {
         unavailable.push({
           quantity: "pst",
           phase: meter.phase,
-          reason: `No ten minutes of the clock were recorded without a gap after the first ${SETTLING_S} s, in which the flickermeter settles.`,
+          reason: say`No ten minutes of the clock were recorded without a gap after the first ${SETTLING_S} s, in which the flickermeter settles.`,
         });
       }
       if (pst.starts.length > 0) series.push(pst, pltOfValid(pst));
@@ -179,9 +180,9 @@ export function slidingPlt(pst: IntervalSeries): IntervalSeries {
   };
 }
 
-function highestSlidingPlt(pst: IntervalSeries): string | undefined {
+function highestSlidingPlt(pst: IntervalSeries): Text | undefined {
   const { values, starts, phase } = slidingPlt(pst);
   if (values.length === 0) return undefined;
   const at = values.indexOf(values.reduce((a, b) => Math.max(a, b)));
-  return `The highest Plt over any twelve Pst in a row is ${values[at]?.toFixed(3)} on ${phase}, from ${isoUtc(starts[at] as number)}. It is for information; the two-hour blocks of the clock are judged.`;
+  return say`The highest Plt over any twelve Pst in a row is ${new Numeral((values[at] as number).toFixed(3))} on ${phase}, from ${isoUtc(starts[at] as number)}. It is for information; the two-hour blocks of the clock are judged.`;
 }

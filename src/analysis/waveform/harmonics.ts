@@ -1,5 +1,6 @@
 import type { Unavailable } from "../../recording/measurements.js";
 import type { WaveformChannel } from "../../recording/waveform.js";
+import { say } from "../../sentence.js";
 import { THD_HIGHEST_ORDER } from "../harmonics.js";
 import { HIGHEST_ORDER } from "./band.js";
 import { groupSquare, interharmonicSquare, subgroupSquare } from "./harmonic-groups.js";
@@ -146,13 +147,13 @@ function bandLimits({
   samplesPerSecond,
 }: ChainSetup): Pick<PhenomenonResult, "remarks" | "unavailable"> {
   if (band.highestOrder === HIGHEST_ORDER) return {};
-  const remark = `Harmonics are measured to order ${band.highestOrder} only: with ${samplesPerSecond} samples per second the recording shows nothing sound above ${Math.floor(band.edge)} Hz. Higher orders are absent, not zero.`;
+  const remark = say`Harmonics are measured to order ${band.highestOrder} only: with ${samplesPerSecond} samples per second the recording shows nothing sound above ${Math.floor(band.edge)} Hz. Higher orders are absent, not zero.`;
   if (band.highestOrder >= THD_HIGHEST_ORDER) return { remarks: [remark] };
   const unavailable = channels.map(
     ({ quantity, phase }): Unavailable => ({
       quantity: `thd-${quantity}`,
       phase,
-      reason: `THD needs all harmonics from 2 to ${THD_HIGHEST_ORDER}; with ${samplesPerSecond} samples per second they are measured to order ${band.highestOrder}.`,
+      reason: say`THD needs all harmonics from 2 to ${THD_HIGHEST_ORDER}; with ${samplesPerSecond} samples per second they are measured to order ${band.highestOrder}.`,
     }),
   );
   return { remarks: [remark], unavailable };

@@ -1,4 +1,5 @@
 import { USUAL_MEASUREMENT } from "../../recording/usual-measurement.js";
+import { say } from "../../sentence.js";
 import type { ChainSetup, HalfCycle, Phenomenon, PhenomenonResult, PhenomenonState } from "./phenomenon.js";
 import { phaseCurrents } from "./voltage-events-channels.js";
 import { ExcursionDetector } from "./voltage-events-detector.js";
@@ -59,6 +60,6 @@ class InrushCurrentState implements PhenomenonState {
 
   finish(): PhenomenonResult {
     this.detector.breakOff(this.recent.next - 1, "recording");
-    return this.log.finish("inrush currents");
+    return this.log.finish(say`inrush currents`);
   }
 }

@@ -1,4 +1,5 @@
 import type { WaveformChannel } from "../../recording/waveform.js";
+import { say } from "../../sentence.js";
 import { type BankColumn, IntervalBank } from "./interval-bank.js";
 import {
   type BasicWindow,
@@ -78,7 +79,7 @@ class SignallingState implements PhenomenonState {
       series: this.bank.finish(),
       remarks: lost.map(
         (hertz) =>
-          `Mains signalling at ${hertz} Hz cannot be measured: with ${this.setup.samplesPerSecond} samples per second the recording shows nothing sound above ${edge} Hz.`,
+          say`Mains signalling at ${hertz} Hz cannot be measured: with ${this.setup.samplesPerSecond} samples per second the recording shows nothing sound above ${edge} Hz.`,
       ),
     };
   }

@@ -3,6 +3,7 @@ import { keyText } from "../../recording/quantity.js";
 import type { MeasurementSettings } from "../../recording/setup.js";
 import type { AskedSpan, SlidingVoltage, SpanVoltage } from "../../recording/supply-detail.js";
 import type { WaveformSource } from "../../recording/waveform.js";
+import { distinct } from "../../sentence.js";
 import { joinSeries } from "../join-series.js";
 import { joinSliding, joinSpans } from "../join-supply-detail.js";
 import type { MeasuringPoint } from "./chain.js";
@@ -53,6 +54,6 @@ export async function measureWaveforms(
     unavailable: eventsOnly ? [] : results.flatMap((r) => r.unavailable),
     sliding: joinSliding(results.flatMap((r) => r.sliding)),
     spans: joinSpans(results.flatMap((r) => r.spans)),
-    remarks: eventsOnly ? [] : [...new Set(results.flatMap((r) => r.remarks))],
+    remarks: eventsOnly ? [] : distinct(results.flatMap((r) => r.remarks)),
   };
 }

@@ -2,6 +2,7 @@ import type { IntervalSeries, Unavailable, VoltageEvent } from "../../recording/
 import type { SlidingVoltage, SpanVoltage } from "../../recording/supply-detail.js";
 import type { Instant } from "../../recording/time.js";
 import type { WaveformBlock, WaveformChannel } from "../../recording/waveform.js";
+import type { Text } from "../../sentence.js";
 import type { SampleHistory } from "../../signal/sample-history.js";
 import type { Band } from "./band.js";
 import type { FlaggedSpans } from "./flagged-spans.js";
@@ -44,7 +45,7 @@ export interface PhenomenonResult {
   readonly sliding?: readonly SlidingVoltage[];
   readonly spans?: readonly SpanVoltage[];
   readonly unavailable?: readonly Unavailable[];
-  readonly remarks?: readonly string[];
+  readonly remarks?: readonly Text[];
 }
 
 /** How long the values are that a series holds; "window" is the 10/12-cycle and "3s" the 150/180-cycle interval. */

@@ -1,6 +1,7 @@
 import type { IntervalSeries, Unavailable } from "../../recording/measurements.js";
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase, QUANTITIES, type Quantity } from "../../recording/quantity.js";
 import { HOUR } from "../../recording/time.js";
+import { say } from "../../sentence.js";
 import { type BankColumn, IntervalBank } from "./interval-bank.js";
 import {
   type BasicWindow,
@@ -85,15 +86,14 @@ class PowerState implements PhenomenonState {
         ...quotients(series, "displacement-factor", "fundamental-active-power", "fundamental-apparent-power"),
       ],
       unavailable: this.missing(),
-      remarks: this.parts.length === 0 ? [] : ["Reactive power is that of the fundamental (Q1 of IEEE 1459)."],
+      remarks: this.parts.length === 0 ? [] : [say`Reactive power is that of the fundamental (Q1 of IEEE 1459).`],
     };
   }
 
   private missing(): Unavailable[] {
     const hasCurrent = this.setup.channels.some((c) => c.quantity === "current");
     if (!hasCurrent || this.parts.length > 0) return [];
-    const reason =
-      "Power needs the voltage to neutral and the current of a phase, or three phase-to-phase voltages and the currents.";
+    const reason = say`Power needs the voltage to neutral and the current of a phase, or three phase-to-phase voltages and the currents.`;
     return [{ quantity: "active-power", reason }];
   }
 }

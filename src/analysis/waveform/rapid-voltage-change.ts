@@ -2,6 +2,7 @@ import type { CutOff, VoltageEvent } from "../../recording/measurements.js";
 import { SECOND } from "../../recording/time.js";
 import { USUAL_MEASUREMENT } from "../../recording/usual-measurement.js";
 import { instantOfSample, type WaveformChannel } from "../../recording/waveform.js";
+import { say } from "../../sentence.js";
 import {
   type ChainSetup,
   declaredVoltageOf,
@@ -143,7 +144,7 @@ class RapidVoltageChangeState implements PhenomenonState {
 
   finish(): PhenomenonResult {
     this.breakOff("recording");
-    return this.log.finish("rapid voltage changes");
+    return this.log.finish(say`rapid voltage changes`);
   }
 
   private begin(n: number): void {

@@ -1,6 +1,7 @@
 import type { VoltageEvent } from "../../recording/measurements.js";
 import { USUAL_MEASUREMENT } from "../../recording/usual-measurement.js";
 import { instantOfSample, type WaveformChannel } from "../../recording/waveform.js";
+import { say } from "../../sentence.js";
 import {
   type ChainSetup,
   declaredVoltageOf,
@@ -98,7 +99,7 @@ class TransientState implements PhenomenonState {
 
   finish(): PhenomenonResult {
     this.close();
-    const more = `${this.unlisted} more transients are not listed; the first ${LISTED} are.`;
+    const more = say`${this.unlisted} more transients are not listed; the first ${LISTED} are.`;
     return { events: this.events, remarks: this.unlisted > 0 ? [more] : [] };
   }
 

@@ -1,4 +1,5 @@
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE } from "../../recording/quantity.js";
+import { say } from "../../sentence.js";
 import { type BankColumn, IntervalBank } from "./interval-bank.js";
 import { line, magnitudeOf, type Phasor, symmetricalComponents } from "./phasor.js";
 import {
@@ -29,7 +30,7 @@ export const unbalance: Phenomenon = {
       const channels = phases.map((p) => channelOf(setup, "voltage", p));
       if (!channels.includes(-1)) return new UnbalanceState(setup, channels, phases === PHASE_TO_NEUTRAL);
     }
-    const reason = "Unbalance needs three voltages, phase to neutral or phase to phase.";
+    const reason = say`Unbalance needs three voltages, phase to neutral or phase to phase.`;
     return { finish: () => ({ unavailable: [{ quantity: "negative-sequence-unbalance", reason }] }) };
   },
 };
@@ -90,8 +91,7 @@ class UnbalanceState implements PhenomenonState {
   finish(): PhenomenonResult {
     const series = this.bank.finish();
     if (this.reversed * 2 <= this.windows) return { series };
-    const reason =
-      "The phases follow each other in the order L1, L3, L2: two voltages are exchanged, or one is inverted. Exchange them in the setup.";
+    const reason = say`The phases follow each other in the order L1, L3, L2: two voltages are exchanged, or one is inverted. Exchange them in the setup.`;
     const quantities = new Set(series.map((s) => s.quantity));
     return { unavailable: [...quantities].map((quantity) => ({ quantity, reason })), remarks: [reason] };
   }

@@ -1,4 +1,5 @@
 import type { EventTrace, VoltageEvent, WaveformPiece } from "../../recording/measurements.js";
+import { say, type Text } from "../../sentence.js";
 import type { PhenomenonResult } from "./phenomenon.js";
 import type { EventRecord } from "./voltage-events-recorder.js";
 
@@ -28,7 +29,7 @@ export class EventLog {
   }
 
   /** @param name what the events are called in a sentence: "dips, swells and interruptions" */
-  finish(name: string): PhenomenonResult {
+  finish(name: Text): PhenomenonResult {
     const traces = this.traces.items();
     const waveforms = this.waveforms.items();
     const events = this.events.map((event, i) => {
@@ -36,10 +37,18 @@ export class EventLog {
       const waveform = waveforms.get(i);
       return { ...event, ...(trace !== undefined && { trace }), ...(waveform !== undefined && { waveform }) };
     });
-    const remarks = [
-      ...this.traces.remark("half-cycle values", name, events.length),
-      ...this.waveforms.remark("waveform", name, events.length),
-    ];
+    const { length } = events;
+    const remarks: Text[] = [];
+    if (this.traces.kept !== undefined) {
+      remarks.push(
+        say`The half-cycle values around them were kept for the ${this.traces.kept} most severe of ${length} ${name}.`,
+      );
+    }
+    if (this.waveforms.kept !== undefined) {
+      remarks.push(
+        say`The waveform around them was kept for the ${this.waveforms.kept} most severe of ${length} ${name}.`,
+      );
+    }
     return { events: events.sort((a, b) => a.start - b.start), remarks };
   }
 }
@@ -71,11 +80,9 @@ class Shortlist<T> {
     return new Map(this.entries.map(({ event, item }) => [event, item]));
   }
 
-  remark(what: string, name: string, events: number): string[] {
-    if (!this.shortened) return [];
-    return [
-      `The ${what} around them ${what.endsWith("s") ? "were" : "was"} kept for the ${this.entries.length} most severe of ${events} ${name}.`,
-    ];
+  /** How many items were kept, where not all were. */
+  get kept(): number | undefined {
+    return this.shortened ? this.entries.length : undefined;
   }
 
   private shorten(): void {

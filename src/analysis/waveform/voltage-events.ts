@@ -1,5 +1,6 @@
 import type { CutOff } from "../../recording/measurements.js";
 import { USUAL_MEASUREMENT } from "../../recording/usual-measurement.js";
+import { say } from "../../sentence.js";
 import {
   type BasicWindow,
   type ChainSetup,
@@ -111,7 +112,7 @@ class VoltageEventsState implements PhenomenonState {
 
   finish(): PhenomenonResult {
     this.breakOff("recording");
-    return this.log.finish("dips, swells and interruptions");
+    return this.log.finish(say`dips, swells and interruptions`);
   }
 
   private get detectors(): readonly ExcursionDetector[] {

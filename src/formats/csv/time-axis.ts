@@ -157,7 +157,7 @@ function names(tables: readonly LoggedTable[]): string {
 }
 
 function lengthText(d: Duration): string {
-  return d < 1_000_000 ? `${d / 1000} ms` : durationText(d);
+  return d < 1_000_000 ? `${d / 1000} ms` : String(durationText(d));
 }
 
 /** The different starts of all placed rows, in time order. Where one table is already so, its own array. */

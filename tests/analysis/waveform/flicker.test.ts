@@ -105,7 +105,7 @@ describe("flicker from waveforms", () => {
       expect(plt.values[0]).toBeCloseTo(factor * UNIT_PST, 2);
     }
     expect(result.unavailable).toEqual([]);
-    expect(result.remarks?.[0]).toMatch(/230 V lamp at 50 Hz.*first 60 s/);
+    expect(String(result.remarks?.[0])).toMatch(/230 V lamp at 50 Hz.*first 60 s/);
   });
 
   it("leaves out the time of a gap and of settling after it, and keeps the ticks", () => {
@@ -158,7 +158,8 @@ describe("flicker from waveforms", () => {
     feed(state, [flickering(0.0025)], 0, minutes(0.9));
     const { series: none, unavailable } = state.finish();
     expect(none).toEqual([]);
-    expect(unavailable).toMatchObject([{ quantity: "pst", phase: "L1", reason: expect.stringContaining("60 s") }]);
+    expect(unavailable).toMatchObject([{ quantity: "pst", phase: "L1" }]);
+    expect(String(unavailable?.[0]?.reason)).toContain("60 s");
   });
 
   it("takes the lamp from the options", () => {
@@ -170,7 +171,7 @@ describe("flicker from waveforms", () => {
     expect(run(230)).toEqual(run());
     const ratio = (series(run(120), "pst").values[1] as number) / (series(run(230), "pst").values[1] as number);
     expect(ratio).toBeCloseTo(0.25 / 0.321, 2);
-    expect(run(120).remarks?.[0]).toContain("120 V lamp");
+    expect(String(run(120).remarks?.[0])).toContain("120 V lamp");
   });
 });
 
@@ -193,7 +194,7 @@ describe("sliding Plt", () => {
   it("has its highest value named in a remark", () => {
     const state = flicker.start(setup({ start: START - 10 * SECOND }));
     feed(state, [flickering(0.0025)], 0, minutes(131));
-    const remark = state.finish().remarks?.find((r) => r.startsWith("The highest Plt"));
-    expect(remark).toMatch(/is 0\.71\d on L1, from 2026-03-02T00:10:00Z/);
+    const remark = state.finish().remarks?.find((r) => String(r).startsWith("The highest Plt"));
+    expect(String(remark)).toMatch(/is 0\.71\d on L1, from 2026-03-02T00:10:00Z/);
   });
 });
