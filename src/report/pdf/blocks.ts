@@ -16,6 +16,7 @@ export type Block =
   | Table
   | { readonly kind: "pairs"; readonly rows: readonly (readonly [Text, Cell])[] }
   | PictureBlock
+  | { readonly kind: "beside"; readonly pictures: readonly PictureBlock[] }
   | { readonly kind: "page" };
 
 export interface Table {

@@ -1,6 +1,6 @@
 import type { Measurements } from "../../recording/measurements.js";
 import type { Assessment } from "../../rules/assessment.js";
-import { capital, strung, type Text } from "../../sentence.js";
+import { capital, strung } from "../../sentence.js";
 import { eventPlots } from "../charts/event-pictures.js";
 import { eventScatter } from "../charts/event-scatter.js";
 import {
@@ -81,12 +81,12 @@ function columns(): Parameters<typeof table>[0] {
   return [
     [C.kind, 2.2],
     [C.phases, 1.3],
-    [C.start, 2.3],
-    [C.duration, 1.2],
+    [C.start, 2.9],
+    [C.duration, 1.1],
     [C.extreme, 1],
-    [C.percent, 1],
+    [C.percent, 1.1],
     [C.cell, 0],
-    [C.whole, 1.5],
+    [C.whole, 1.3],
   ];
 }
 
@@ -122,13 +122,13 @@ function course(
   if (plots.course === undefined && plots.waveform === undefined) return [];
   const title = strung([`${i + 1}. `, kindText(event), ", ", exactLocalTime(clock, instantOf(event.start))]);
   const told = courseTitle(event, boundsBy(tables)(event));
-  const picture = (plot: typeof plots.course, name: Text, under: Text): Block[] =>
-    plot === undefined ? [] : [plotPicture(plot, name, under, language)];
-  return [
-    heading(3, title),
-    ...picture(plots.course, told, courseNote(event, record)),
-    ...picture(plots.waveform, W.waveformTitle, waveformNote(record)),
+  const shown = [
+    ...(plots.course === undefined ? [] : [plotPicture(plots.course, told, courseNote(event, record), language)]),
+    ...(plots.waveform === undefined
+      ? []
+      : [plotPicture(plots.waveform, W.waveformTitle, waveformNote(record), language)]),
   ];
+  return [heading(3, title), { kind: "beside", pictures: shown }];
 }
 
 function countsTable(counted: EventTable, clause: string, all: readonly ReportEvent[]): Block[] {

@@ -38,7 +38,7 @@ export async function chartPicture(chart: Chart, language: Language): Promise<Pi
 }
 
 export function plotPicture(plot: Plot, title: Text, note: Text, language: Language): PictureBlock {
-  return { kind: "picture", svg: inPdfFont(drawPlot(plot, language)), title, alt: title, note, width: 0.75 };
+  return { kind: "picture", svg: inPdfFont(drawPlot(plot, language)), title, alt: title, note, width: 1 };
 }
 
 function inPdfFont(svg: string): string {

@@ -28,7 +28,7 @@ import {
   zoneText,
 } from "../wording-page.js";
 import { REPORT_HEADINGS } from "../wording-report.js";
-import { conditionText, surenessText } from "../wording-uncertainty.js";
+import { conditionText, surenessText, UNCERTAINTY_COLUMN } from "../wording-uncertainty.js";
 import { type Block, type Cell, heading, intro, note, table } from "./blocks.js";
 
 const R = REQUIREMENT_COLUMNS;
@@ -74,23 +74,22 @@ function when(assessment: Assessment, week: Week): Block[] {
 function requirementLine({ title, worst, rows }: RequirementRows, clock: LocalClock): Cell[] {
   const some = rows.some(({ confirmed }) => !confirmed);
   const mark: Text = worst.confirmed ? say`some orders ${UNCONFIRMED_MARK}` : UNCONFIRMED_MARK;
-  const under = strung([worst.clause, shareText(worst)], ", ");
+  const under = [
+    strung([worst.clause, shareText(worst)], ", "),
+    ...(worst.binding ? [] : [BINDING_NOTE]),
+    ...(worst.uncertainty === undefined ? [] : [strung([UNCERTAINTY_COLUMN, surenessText(worst)], ": ")]),
+  ];
   return [
-    { text: title, bold: true, note: worst.binding ? under : strung([under, BINDING_NOTE], "; ") },
+    { text: title, bold: true, note: strung(under, "; ") },
     placeText(worst),
     some ? { text: limitText(worst), note: mark } : limitText(worst),
     allowedText(worst),
     foundText(worst),
-    uncertain(worst),
+    worstText(worst),
     worstTimeText(worst, clock),
     verdictCell(worst),
     robustText(worst),
   ];
-}
-
-/** The worst value; under it its uncertainty, where one is known, and how many values lie near a limit. */
-function uncertain(row: Row): Cell {
-  return row.uncertainty === undefined ? worstText(row) : { text: worstText(row), note: surenessText(row) };
 }
 
 /** Under the verdict what could turn it: the uncertainty, the exclusions. */
@@ -107,35 +106,40 @@ export function everyRow(assessment: Assessment, clock: LocalClock): Block[] {
   return [
     heading(1, REPORT_HEADINGS.everyRow),
     ...when(assessment, week),
-    ...byRequirement(assessment, week).flatMap(({ title, rows }) => [
-      heading(2, title),
-      table(
-        [
-          [D.place, 1.3],
-          [D.limit, 1.6],
-          [D.allowed, 1],
-          [D.found, 1.9],
-          [D.missing, 0, "right"],
-          [D.worst, 1.1],
-          [D.when, 2.2],
-          [D.verdict, 0],
-          [D.robust, 0],
-        ],
-        rows.map((row) => [
-          placeText(row),
-          row.confirmed ? limitText(row) : { text: limitText(row), note: UNCONFIRMED_MARK },
-          allowedText(row),
-          foundText(row),
-          String(row.missing),
-          uncertain(row),
-          worstTimeText(row, clock),
-          verdictCell(row),
-          robustText(row),
-        ]),
-        7.8,
-      ),
-      ...reasons(rows),
-    ]),
+    ...byRequirement(assessment, week).flatMap(({ title, rows }) => {
+      const known = rows.some(({ uncertainty }) => uncertainty !== undefined);
+      return [
+        heading(2, title),
+        table(
+          [
+            [D.place, 1.3],
+            [D.limit, 1.6],
+            [D.allowed, 1],
+            [D.found, 1.9],
+            [D.missing, 0, "right"],
+            [D.worst, 1.1],
+            [D.when, 2.2],
+            ...(known ? [[UNCERTAINTY_COLUMN, 2] as const] : []),
+            [D.verdict, 0],
+            [D.robust, 0],
+          ],
+          rows.map((row) => [
+            placeText(row),
+            row.confirmed ? limitText(row) : { text: limitText(row), note: UNCONFIRMED_MARK },
+            allowedText(row),
+            foundText(row),
+            String(row.missing),
+            worstText(row),
+            worstTimeText(row, clock),
+            ...(known ? [surenessText(row)] : []),
+            verdictCell(row),
+            robustText(row),
+          ]),
+          7.8,
+        ),
+        ...reasons(rows),
+      ];
+    }),
   ];
 }
 
