@@ -1,5 +1,6 @@
 import type { Assessment } from "../rules/assessment.js";
 import { type Sentence, say, type Text } from "../sentence.js";
+import { IDENTITY as STATED } from "./wording-identity.js";
 import { HEADINGS } from "./wording-page.js";
 
 /** Headings and sentences of the paginated report, as far as it has more than the page for screens. */
@@ -39,19 +40,11 @@ export function headHash(sources: Assessment["sources"]): Text {
 }
 
 export const IDENTITY = {
-  number: say`Report number`,
-  laboratory: say`Laboratory`,
+  ...STATED,
   place: say`Where it was measured`,
-  customer: say`Customer`,
-  requestedBy: say`Requested by`,
-  performedBy: say`Measured by`,
   item: say`What was measured`,
   method: say`Method`,
   recorded: say`Recorded`,
-  issued: say`Date of issue`,
-  samplingPlan: say`Sampling plan`,
-  deviations: say`Additions to and deviations from the method`,
-  authorisedBy: say`Authorised by`,
   external: say`Provided by others`,
 } as const;
 
