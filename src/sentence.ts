@@ -74,6 +74,11 @@ export function distinct(texts: Iterable<Text>): Text[] {
   return [...new Map([...texts].map((text) => [String(text), text])).values()];
 }
 
+/** Each text once, in the order of their English words. */
+export function sortedOnce(texts: readonly Text[]): Text[] {
+  return distinct(texts).toSorted((a, b) => (String(a) < String(b) ? -1 : 1));
+}
+
 /** A template with its places filled. */
 export function filled(template: string, values: readonly string[]): string {
   return template.replace(/\{(\d+)\}/g, (_, place: string) => values[Number(place) - 1] ?? "");

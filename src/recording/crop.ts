@@ -1,4 +1,5 @@
 import { UsageError } from "../errors.js";
+import { say, type Text } from "../sentence.js";
 import type { Ledger, LoggedSeries, Recording, TimeAxis } from "./recording.js";
 import { spanOf } from "./snippets.js";
 import { type Instant, isoUtc } from "./time.js";
@@ -45,7 +46,7 @@ export function crop(recording: Recording, from: Instant | undefined, to: Instan
     );
   }
   const { start, end } = spanOf(kept, waveforms);
-  const remark = `Only the span from ${isoUtc(start)} to ${isoUtc(end)} was asked for; the log runs from ${isoUtc(recording.start)} to ${isoUtc(recording.end)}.`;
+  const remark = say`Only the span from ${isoUtc(start)} to ${isoUtc(end)} was asked for; the log runs from ${isoUtc(recording.start)} to ${isoUtc(recording.end)}.`;
   return {
     ...recording,
     start,
@@ -61,7 +62,7 @@ export function crop(recording: Recording, from: Instant | undefined, to: Instan
 }
 
 /** What happened outside the span is left out; counts of rows stay those of the whole log. */
-function cropLedger(ledger: Ledger, start: Instant, end: Instant, remark: string): Ledger {
+function cropLedger(ledger: Ledger, start: Instant, end: Instant, remark: Text): Ledger {
   const within = ({ at }: { readonly at: Instant }) => at >= start && at < end;
   return {
     ...ledger,

@@ -60,7 +60,7 @@ export interface Ledger {
   readonly observations?: readonly ObservationReading[];
   readonly timeBase: TimeBase;
   /** Steps of reading that a reader of the report must know (joined files, stamps put on the tick, skipped lines …). */
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Text[];
   /** Rows that repeat an interval already logged, with the same values. */
   readonly duplicates: number;
   /** Intervals for which rows disagree; their disagreeing values are left out, counted as missing. */
@@ -89,7 +89,7 @@ export interface ColumnReading {
   readonly use?: "time" | "flag" | "events";
   /** It holds samples, in a log that holds logged series as well. */
   readonly sampled?: true;
-  readonly reason: string;
+  readonly reason: Text;
 }
 
 /** A part of a log with a start of its own: a table of intervals, or what was recorded around a trigger. */
@@ -131,5 +131,5 @@ export interface TimeBase {
   /** How the label was inferred, where it was not by the header of the time column. */
   readonly labelReason?: Text;
   /** Plain words: "d.m.y hh:mm, by the point between the numbers". */
-  readonly stampForm: string;
+  readonly stampForm: Text;
 }

@@ -1,4 +1,5 @@
 import type { Progress } from "../../recording/log-file.js";
+import type { Text } from "../../sentence.js";
 import { SignChanges } from "../waveform/sign-changes.js";
 import type { Run } from "./row-index.js";
 import { type ReadChannel, type RowStore, readRows } from "./rows.js";
@@ -21,7 +22,7 @@ export async function notAlternating(
   positions: readonly number[],
   blockBytes: number,
   progress: Progress | undefined,
-): Promise<Map<number, string | undefined>> {
+): Promise<Map<number, Text | undefined>> {
   let open = positions.map((position) => ({ position, history: new SignChanges() }));
   const all = [...open];
   const rows = sampled.reduce((sum, { runs }) => sum + runs.reduce((s, run) => s + run.rows, 0), 0);

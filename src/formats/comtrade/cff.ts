@@ -1,6 +1,8 @@
 import { LogError } from "../../errors.js";
 import type { LogFile } from "../../recording/log-file.js";
+import { say } from "../../sentence.js";
 import { DATA_KINDS, type DataKind } from "./configuration.js";
+import type { FileRemark } from "./file-remark.js";
 import type { DataSection, RecordFiles } from "./file-set.js";
 import { decodeBytewise, decodeText, linesOf } from "./text.js";
 
@@ -58,12 +60,15 @@ function dataOf(
   offset: number,
   length: string | undefined,
   kind: DataKind | undefined,
-): { data: DataSection; remarks: string[] } {
+): { data: DataSection; remarks: FileRemark[] } {
   const left = Math.max(0, file.size - offset);
   const promised = length === undefined || kind === "ASCII" ? left : Number(length);
   const missing = promised - left;
   return {
     data: { file, offset, size: Math.min(promised, left) },
-    remarks: missing > 0 ? [`${file.name}: ${missing} of the ${promised} bytes of data are missing at its end.`] : [],
+    remarks:
+      missing > 0
+        ? [{ file: file.name, text: say`${missing} of the ${promised} bytes of data are missing at its end.` }]
+        : [],
   };
 }

@@ -2,10 +2,12 @@ import type { Progress } from "../../recording/log-file.js";
 import type { ColumnReading } from "../../recording/recording.js";
 import type { ChannelSetup, GivenSetup } from "../../recording/setup.js";
 import type { TimeZone } from "../../recording/time-zone.js";
+import { say, strung, type Text } from "../../sentence.js";
 import { leftOut, withoutDoubles } from "../waveform/doubles.js";
 import type { Part } from "../waveform/join.js";
 import { notAlternating } from "./alternation.js";
 import type { AnalogChannel } from "./channel-lines.js";
+import type { FileRemark } from "./file-remark.js";
 import { primarySide } from "./primary-side.js";
 import { type ChannelUse, recogniseChannels } from "./recognise-channels.js";
 import { type ComtradeRecord, firstInstant, type RecordStretch, stretchStart } from "./record.js";
@@ -42,7 +44,7 @@ export async function readGroup(
   zone: TimeZone,
   blockBytes: number,
   progress: Progress | undefined,
-): Promise<{ parts: Part[]; columns: ColumnReading[]; remarks: string[] }> {
+): Promise<{ parts: Part[]; columns: ColumnReading[]; remarks: FileRemark[] }> {
   const { file, analog } = group[0].store.configuration;
   const { fast, slow } = byRate(group, setup);
   const recognised = recogniseChannels(file, analog, entries);
@@ -50,13 +52,13 @@ export async function readGroup(
   const uses = withoutDoubles(file, waving);
   const used = uses.filter(({ meaning }) => meaning !== undefined);
   const parts: Part[] = [];
-  const remarks: string[] = fast.length === 0 ? [] : slow.map(slowRemark);
+  const remarks: FileRemark[] = fast.length === 0 ? [] : slow.map(slowRemark);
   for (const record of group) {
     const first = firstInstant(record.store.configuration, zone);
     const reading = used.map((use) => readingOf(use, record, setup));
     const read = reading.map((r) => r.read);
     const { file: name, stampLine } = record.store.configuration;
-    remarks.push(...first.remarks, ...new Set(reading.flatMap(({ remark }) => remark ?? [])));
+    remarks.push(...first.remarks, ...reading.flatMap((r) => r.remarks));
     for (const { stretch } of fast.filter((f) => f.record === record)) {
       if (used.length === 0) continue;
       parts.push({
@@ -91,8 +93,11 @@ function byRate(group: ChannelGroup, setup: GivenSetup): { fast: Stretch[]; slow
   return { fast: all.filter(isFast), slow: all.filter((s) => !isFast(s)) };
 }
 
-function slowRemark({ record, stretch, nominal }: Stretch): string {
-  return `${record.store.configuration.file}: ${stretch.length} samples at ${stretch.samplesPerSecond} per second are left out, too few for a waveform of ${nominal} Hz.`;
+function slowRemark({ record, stretch, nominal }: Stretch): FileRemark {
+  return {
+    file: record.store.configuration.file,
+    text: say`${stretch.length} samples at ${stretch.samplesPerSecond} per second are left out, too few for a waveform of ${nominal} Hz.`,
+  };
 }
 
 async function withoutStill(
@@ -104,7 +109,7 @@ async function withoutStill(
 ): Promise<ChannelUse[]> {
   const [first] = slow;
   if (fast.length === 0 && first !== undefined) {
-    const reason = `sampled ${first.stretch.samplesPerSecond} times a second, so it is no waveform of ${first.nominal} Hz`;
+    const reason = say`sampled ${first.stretch.samplesPerSecond} times a second, so it is no waveform of ${first.nominal} Hz`;
     return uses.map((use) => (use.meaning === undefined ? use : leftOut(use, reason)));
   }
   const sampled = fast.map(({ record, stretch }) => ({ store: record.store, ...stretch }));
@@ -124,7 +129,7 @@ function readingOf(use: ChannelUse, { store }: ComtradeRecord, setup: GivenSetup
   const { factor, note, remark } = primarySide({ ...use, channel: own }, setup);
   const usual = primarySide(use, setup);
   const { quantity, phase } = use.meaning ?? { quantity: "voltage", phase: "L1" };
-  const differs = `${file}: "${own.name}" is brought to the primary side by ${note ?? `× ${factor}`}, unlike in the first file.`;
+  const differs = say`"${own.name}" is brought to the primary side by ${note ?? say`× ${factor}`}, unlike in the first file.`;
   return {
     channel: { name: own.name, quantity, phase, skewS: own.skew * 1e-6 },
     read: {
@@ -134,17 +139,20 @@ function readingOf(use: ChannelUse, { store }: ComtradeRecord, setup: GivenSetup
       min: own.min,
       max: own.max,
     },
-    remark: [...(remark === undefined ? [] : [`${file}: ${remark}`]), ...(factor === usual.factor ? [] : [differs])],
+    remarks: [...(remark === undefined ? [] : [remark]), ...(factor === usual.factor ? [] : [differs])].map((text) => ({
+      file,
+      text,
+    })),
   };
 }
 
-function columnOf(file: string, { channel, meaning, reason }: ChannelUse, note: string | undefined): ColumnReading {
+function columnOf(file: string, { channel, meaning, reason }: ChannelUse, note: Text | undefined): ColumnReading {
   const header = [channel.name, channel.phase].filter((text) => text !== "").join(", ");
   const place = { file, position: channel.position, header };
   if (meaning === undefined) return { ...place, reason };
   return {
     ...place,
     meaning: { ...meaning, statistic: "samples", writtenUnit: channel.unit },
-    reason: note === undefined ? reason : `${reason}, ${note}`,
+    reason: note === undefined ? reason : strung([reason, note], ", "),
   };
 }

@@ -1,7 +1,9 @@
+import { type Sentence, say, type Text } from "../../sentence.js";
+
 /** What the name or the phase field of a channel says, before it is known how the file names its conductors. */
 export type Designation =
   | { readonly kind: "conductors"; readonly first: string; readonly second?: string; readonly quantity?: Letter }
-  | { readonly kind: "left-out"; readonly reason: string }
+  | { readonly kind: "left-out"; readonly reason: Sentence }
   | { readonly kind: "ambiguous" }
   | { readonly kind: "open" };
 
@@ -9,26 +11,26 @@ export type Letter = "voltage" | "current";
 type Conductors = Extract<Designation, { kind: "conductors" }>;
 
 /** Words by which a channel is no phase voltage or current sampled as a waveform. */
-const LEFT_OUT: readonly (readonly [RegExp, string])[] = [
+const LEFT_OUT: readonly (readonly [RegExp, Text])[] = [
   [
     /(RMS|EFF|MAG)$|^(RMS|EFF|MAGNITUDE|MEAN|AVG|AVERAGE|MITTEL|MITTELWERT|MOYEN|MEDIA|PROM)$/,
-    "an r.m.s. value or mean is no waveform",
+    say`an r.m.s. value or mean is no waveform`,
   ],
-  [/^[UVI]?DC$|^[UV]?BAT|^[UV]?AUX/, "direct and auxiliary voltages are not used"],
-  [/^(FREQ|FREQUENCY|FREQUENZ|FREQUENCE|FREQUENZA|FRECUENCIA|HZ|ROCOF)$/, "a frequency is no waveform"],
-  [/^(ANG|ANGLE|WINKEL|PHI)$/, "an angle is no waveform"],
-  [/^(DIFF|DIFFERENTIAL|RESTRAINT|BIAS|PEAK|THD|SETPOINT)$/, "it is computed from other values"],
+  [/^[UVI]?DC$|^[UV]?BAT|^[UV]?AUX/, say`direct and auxiliary voltages are not used`],
+  [/^(FREQ|FREQUENCY|FREQUENZ|FREQUENCE|FREQUENZA|FRECUENCIA|HZ|ROCOF)$/, say`a frequency is no waveform`],
+  [/^(ANG|ANGLE|WINKEL|PHI)$/, say`an angle is no waveform`],
+  [/^(DIFF|DIFFERENTIAL|RESTRAINT|BIAS|PEAK|THD|SETPOINT)$/, say`it is computed from other values`],
   [
     /^(POS|NEG|ZERO|SEQ|SEQUENCE|NULLSYSTEM|GEGENSYSTEM|MITSYSTEM|HOMOPOLAR|HOMOPOLAIRE)$/,
-    "a symmetrical component is no phase quantity",
+    say`a symmetrical component is no phase quantity`,
   ],
   [
     /^3?[UVI]0$|^3[UVI][012O]$|^3I0N$|^(RES|RESIDUAL|SUM)$/,
-    "a residual quantity (sum of the phases) is no phase quantity",
+    say`a residual quantity (sum of the phases) is no phase quantity`,
   ],
   [
     /^[UVI](E|G|EN|GND|NEUT)$|^(EARTH|ERDE|GROUND|GND|TERRE|TERRA|TIERRA|SEF)$/,
-    "an earth quantity is no phase quantity",
+    say`an earth quantity is no phase quantity`,
   ],
 ];
 const DESIGNATION = /^(U|V|I)?(L?[123]|[ABCRSTYN])(?:(L?[123]|[ABCRSTY])|NE|NG|N|PE|E|G)?\d*$/;
@@ -59,7 +61,7 @@ export function readName(text: string, unit: string): Designation {
   const parts = words.flatMap((word) => word.split(/[^A-Z0-9]+/)).filter((part) => part !== "");
   for (const part of parts) {
     const reason = LEFT_OUT.find(([pattern]) => pattern.test(part))?.[1];
-    if (reason !== undefined) return { kind: "left-out", reason: `"${part}": ${reason}` };
+    if (reason !== undefined) return { kind: "left-out", reason: say`"${part}": ${reason}` };
   }
   const whole = words.map((word) => word.replaceAll(/[^A-Z0-9]/g, ""));
   const named = (list: readonly string[]) => list.map(conductors).filter((c) => c?.quantity !== undefined);

@@ -1,4 +1,5 @@
 import type { Phase } from "../../recording/quantity.js";
+import { type Sentence, say } from "../../sentence.js";
 import type { Designation } from "./channel-names.js";
 
 type Conductors = Extract<Designation, { kind: "conductors" }>;
@@ -37,15 +38,15 @@ export class ConductorNames {
    * be told.
    * @param own the phase field itself says it, so that a single digit needs no company
    */
-  phase(said: Conductors, quantity: string, own: boolean): { phase: Phase; reversed: boolean } | string {
+  phase(said: Conductors, quantity: string, own: boolean): { phase: Phase; reversed: boolean } | Sentence {
     const { first, second } = said;
     if (first === "N") return { phase: "N", reversed: false };
     if (/^\d$/.test(first) && !own && !this.#digitTriples.has(`${quantity}${first}${second ?? ""}`)) {
-      return `"${first}${second ?? ""}" may be a phase, a number or a symmetrical component`;
+      return say`"${first}${second ?? ""}" may be a phase, a number or a symmetrical component`;
     }
     const [one, two] = [this.#number(first), second === undefined ? undefined : this.#number(second)];
     if (one === 0 || two === 0)
-      return `"${one === 0 ? first : second}" is none of the phases ${[...this.#letters].join(", ")}`;
+      return say`"${one === 0 ? first : (second ?? "")}" is none of the phases ${[...this.#letters].join(", ")}`;
     if (two === undefined) return { phase: `L${one as 1 | 2 | 3}`, reversed: false };
     const pair = PAIRS[`${one}${two}`];
     return pair !== undefined

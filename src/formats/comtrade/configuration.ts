@@ -1,6 +1,8 @@
 import type { Duration } from "../../recording/time.js";
+import { say, type Text } from "../../sentence.js";
 import { type AnalogChannel, readAnalogLine } from "./channel-lines.js";
 import { type ConfigurationText, Lines } from "./configuration-lines.js";
+import type { FileRemark } from "./file-remark.js";
 import { type DateOrder, readStamp, readTimeCode, type Stamp } from "./stamp.js";
 import { fieldsOf, numberOf, quoted } from "./text.js";
 
@@ -37,7 +39,7 @@ export interface Configuration {
   readonly timeFactor: number;
   /** Offset of the stamps from UTC; undefined where not stated. */
   readonly timeCode: Duration | undefined;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly FileRemark[];
 }
 
 const EDITIONS: Readonly<Record<string, Edition>> = {
@@ -61,8 +63,8 @@ const [MOST_CHANNELS, MOST_RATES] = [10_000, 10_000];
  */
 export function readConfiguration(text: ConfigurationText, dateOrder: DateOrder | undefined): Configuration {
   const lines = new Lines(text);
-  const remarks: string[] = [];
-  const remark = (sentence: string) => remarks.push(`${text.file}: ${sentence}`);
+  const remarks: FileRemark[] = [];
+  const remark = (sentence: Text) => remarks.push({ file: text.file, text: sentence });
 
   const heading = fieldsOf(lines.take("the name of the station"));
   const counts = channelCounts(lines);
@@ -99,7 +101,7 @@ export function readConfiguration(text: ConfigurationText, dateOrder: DateOrder 
   };
 }
 
-type Remark = (sentence: string) => void;
+type Remark = (sentence: Text) => void;
 
 /** The edition that the year in the first line stands for; undefined where there is no year. */
 function statedEdition(heading: readonly string[], remark: Remark): Edition | undefined {
@@ -107,7 +109,7 @@ function statedEdition(heading: readonly string[], remark: Remark): Edition | un
   if (year === "") return undefined;
   const known = EDITIONS[year];
   if (known === undefined)
-    remark(`the edition ${quoted(year)} of the standard is not known; the layout of 1999 is used.`);
+    remark(say`the edition ${quoted(year)} of the standard is not known; the layout of 1999 is used.`);
   return known ?? 1999;
 }
 
@@ -115,7 +117,7 @@ function statedEdition(heading: readonly string[], remark: Remark): Edition | un
 function editionOf(stated: Edition | undefined, analogLine: string | undefined, remark: Remark): Edition {
   if (stated !== undefined) return stated;
   if (analogLine === undefined || fieldsOf(analogLine).length < 13) return 1991;
-  remark("the year of the standard is missing; the channel lines have the form of 1999, which is used.");
+  remark(say`the year of the standard is missing; the channel lines have the form of 1999, which is used.`);
   return 1999;
 }
 
@@ -155,7 +157,7 @@ function takeChannelLines(lines: Lines, counts: { analog: number; status: number
       );
     }
     remark(
-      `${counts.analog} analog and ${counts.status} status channels are promised, but ${analog} and ${status} are described; the descriptions are used.`,
+      say`${counts.analog} analog and ${counts.status} status channels are promised, but ${analog} and ${status} are described; the descriptions are used.`,
     );
   }
   if (analog > MOST_CHANNELS) {
@@ -210,10 +212,10 @@ function readFirstStamp(
     throw lines.error(number, `the time of the first sample cannot be read${hint} (${quoted(line)})`);
   }
   if (dateOrder === undefined && stamp.order !== expected) {
-    remark(`the date is written ${stamp.order}, not in the order of the edition.`);
+    remark(say`the date is written ${stamp.order}, not in the order of the edition.`);
   } else if (dateOrder === undefined && stated === undefined && stamp.ambiguous) {
     remark(
-      `the date is read as ${stamp.order}; the configuration names no edition, so state dateOrder in the setup if that is wrong.`,
+      say`the date is read as ${stamp.order}; the configuration names no edition, so state dateOrder in the setup if that is wrong.`,
     );
   }
   return stamp;
@@ -239,19 +241,19 @@ function readTail(lines: Lines, edition: Edition, remark: Remark): Pick<Configur
     lines.take("the time factor");
     const factor = numberOf(next);
     if (factor > 0 && Number.isFinite(factor)) timeFactor = factor;
-    else if (edition !== 1991 && next !== "") remark(`the time factor ${quoted(next)} cannot be used; 1 is taken.`);
+    else if (edition !== 1991 && next !== "") remark(say`the time factor ${quoted(next)} cannot be used; 1 is taken.`);
   }
   if (edition !== 2013 || lines.peek() === undefined) return { timeFactor, timeCode: undefined };
   const codes = fieldsOf(lines.take("the time code"));
   const timeCode = readTimeCode(codes[0] ?? "");
   if (timeCode === undefined && !/^x?$/i.test(codes[0] ?? "")) {
-    remark(`the time code ${quoted(codes[0] ?? "")} cannot be read; the stamps are taken to name no offset.`);
+    remark(say`the time code ${quoted(codes[0] ?? "")} cannot be read; the stamps are taken to name no offset.`);
   }
   const quality = (lines.peek() ?? "").split(",")[0]?.trim() ?? "";
   const poor: Readonly<Record<string, string>> = { "8": "10 ms", "9": "100 ms", A: "1 s", B: "10 s" };
   const within = poor[quality.toUpperCase()];
-  if (within !== undefined) remark(`the recorder states that its clock was right within ${within} only.`);
+  if (within !== undefined) remark(say`the recorder states that its clock was right within ${within} only.`);
   if (quality.toUpperCase() === "F")
-    remark("the recorder states that its clock had failed; the times cannot be trusted.");
+    remark(say`the recorder states that its clock had failed; the times cannot be trusted.`);
   return { timeFactor, timeCode };
 }

@@ -1,5 +1,7 @@
 import { LogError } from "../../errors.js";
+import { say, type Text } from "../../sentence.js";
 import type { Configuration, DataKind } from "./configuration.js";
+import type { FileRemark } from "./file-remark.js";
 import type { DataSection } from "./file-set.js";
 
 /** How the rows of the data are stored. */
@@ -33,12 +35,13 @@ export function widthOf(kind: BinaryLayout["kind"]): 2 | 4 {
 export async function findLayout(
   configuration: Configuration,
   data: DataSection,
-): Promise<{ layout: Layout; remarks: string[] }> {
+): Promise<{ layout: Layout; remarks: FileRemark[] }> {
   const { kind } = configuration;
   const { name } = data.file;
   if (data.size === 0) throw new LogError(name, `byte ${data.offset}`, "it holds no rows");
   if (await isText(data)) {
-    const remarks = kind === "ASCII" ? [] : [`${name}: the data are text although the configuration says ${kind}.`];
+    const remarks =
+      kind === "ASCII" ? [] : [{ file: name, text: say`the data are text although the configuration says ${kind}.` }];
     return { layout: { kind: "ASCII" }, remarks };
   }
   const words = Math.ceil(configuration.statusCount / CHANNELS_PER_STATUS_WORD);
@@ -46,16 +49,16 @@ export async function findLayout(
   const rowSize = (width: number, statusWords: number) =>
     ROW_HEAD + width * configuration.analog.length + 2 * statusWords;
   const own = rowSize(widthOf(stated), words);
-  const remarks = kind === "ASCII" ? [`${name}: the data are binary although the configuration says ASCII.`] : [];
+  const remarks: FileRemark[] = [];
+  const remark = (text: Text) => remarks.push({ file: name, text });
+  if (kind === "ASCII") remark(say`the data are binary although the configuration says ASCII.`);
   const counts = await countsUp(data, own);
   const other = counts ? undefined : await otherLayout(data, stated, words, rowSize);
   let found: { kind: BinaryLayout["kind"]; rowSize: number } = { kind: stated, rowSize: own };
   if (other !== undefined) {
     found = { kind: kindOf(other, stated, data, remarks), rowSize: rowSize(other.width, other.words) };
     if (other.words !== words) {
-      remarks.push(
-        `${name}: the rows hold ${other.words} words of status channels, not ${words} as the configuration says.`,
-      );
+      remark(say`the rows hold ${other.words} words of status channels, not ${words} as the configuration says.`);
     }
   } else if (data.size < own || (!counts && (kind === "ASCII" || data.size % own !== 0))) {
     throw new LogError(
@@ -65,7 +68,7 @@ export async function findLayout(
     );
   }
   const tail = data.size % found.rowSize;
-  if (tail > 0) remarks.push(`${name}: ${tail} bytes behind the last whole row are left out; the file is cut off.`);
+  if (tail > 0) remark(say`${tail} bytes behind the last whole row are left out; the file is cut off.`);
   return { layout: { ...found, rows: Math.floor(data.size / found.rowSize) }, remarks };
 }
 
@@ -74,7 +77,7 @@ function kindOf(
   other: OtherLayout,
   stated: BinaryLayout["kind"],
   data: DataSection,
-  remarks: string[],
+  remarks: FileRemark[],
 ): BinaryLayout["kind"] {
   if (other.width === widthOf(stated)) return stated;
   if (other.width === 4) {
@@ -84,7 +87,10 @@ function kindOf(
       "the rows hold four bytes per value, but the configuration says otherwise; write BINARY32 or FLOAT32 there, whichever it is",
     );
   }
-  remarks.push(`${data.file.name}: the rows hold two bytes per value, so they are read as BINARY, not ${stated}.`);
+  remarks.push({
+    file: data.file.name,
+    text: say`the rows hold two bytes per value, so they are read as BINARY, not ${stated}.`,
+  });
   return "BINARY";
 }
 

@@ -2,6 +2,7 @@ import { LogError } from "../../errors.js";
 import type { LogFile } from "../../recording/log-file.js";
 import { isSingleFile, openSingleFile } from "./cff.js";
 import type { ConfigurationText } from "./configuration-lines.js";
+import type { FileRemark } from "./file-remark.js";
 import { decodeText, linesOf } from "./text.js";
 
 /** The bytes of a file that hold the rows. */
@@ -15,7 +16,7 @@ export interface DataSection {
 export interface RecordFiles {
   readonly configuration: ConfigurationText;
   readonly data: DataSection;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly FileRemark[];
 }
 
 /** More than a configuration of a hundred thousand channels takes. */

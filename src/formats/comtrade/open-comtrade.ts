@@ -4,9 +4,11 @@ import type { ColumnReading, TimeBase } from "../../recording/recording.js";
 import type { GivenSetup } from "../../recording/setup.js";
 import { isoUtc, SECOND } from "../../recording/time.js";
 import type { WaveformSource } from "../../recording/waveform.js";
+import { say, sortedOnce, strung, type Text } from "../../sentence.js";
 import { entriesByChannel } from "../waveform/channel-entries.js";
 import { joinParts } from "../waveform/join.js";
 import { groupByChannels, readGroup } from "./channel-group.js";
+import { together } from "./file-remark.js";
 import { recordsOf } from "./file-set.js";
 import { type ComtradeRecord, openRecord, openZone } from "./record.js";
 
@@ -17,7 +19,7 @@ export interface ComtradeWaveforms {
   /** Every analog channel: what it was taken for, or why it is left out. Files with the same channels are listed once. */
   readonly columns: readonly ColumnReading[];
   readonly timeBase: TimeBase;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Text[];
 }
 
 const BLOCK_BYTES = 512 * 1024;
@@ -51,6 +53,7 @@ export async function openComtrade(
   const sources: { source: WaveformSource; file: string }[] = [];
   const columns: ColumnReading[] = [];
   const remarks = records.flatMap((record) => record.remarks);
+  const ofJoined: Text[] = [];
   for (const group of groups) {
     const read = await readGroup(group, entries, setup, zone, blockBytes, progress);
     columns.push(...read.columns);
@@ -58,7 +61,7 @@ export async function openComtrade(
     if (read.parts.length === 0) continue;
     const joined = joinParts(read.parts);
     sources.push(...joined.sources.map((source) => ({ source, file: group[0].store.configuration.file })));
-    remarks.push(...joined.remarks);
+    ofJoined.push(...joined.remarks);
   }
   sources.sort((a, b) => a.source.start - b.source.start);
   refuseRivals(sources);
@@ -66,24 +69,8 @@ export async function openComtrade(
     sources: sources.map(({ source }) => source),
     columns,
     timeBase: timeBaseOf(records, zone.id, setup),
-    remarks: together(remarks, files),
+    remarks: [...together(remarks), ...ofJoined],
   };
-}
-
-/** Remarks that differ only in the file become one. */
-function together(remarks: readonly string[], files: readonly LogFile[]): string[] {
-  const byText = new Map<string, string[]>();
-  for (const remark of remarks) {
-    const file = files.find(({ name }) => remark.startsWith(`${name}: `))?.name;
-    const text = file === undefined ? remark : remark.slice(file.length);
-    byText.set(text, [...(byText.get(text) ?? []), ...(file === undefined ? [] : [file])]);
-  }
-  return [...byText].map(([text, [first, ...others]]) => {
-    if (first === undefined) return text;
-    return others.length === 0
-      ? first + text
-      : `${first} and ${others.length} other ${others.length === 1 ? "file" : "files"}${text}`;
-  });
 }
 
 /** Files with different channels may run side by side, but not with two values of one quantity at one time. */
@@ -110,7 +97,7 @@ function timeBaseOf(records: readonly ComtradeRecord[], zone: string, setup: Giv
   const stamps = records.map(({ store }) => store.configuration);
   const carried = stamps.every(({ timeCode }) => timeCode !== undefined);
   const forms = stamps.map(
-    ({ firstSample: { order, decimals } }) => `${order.split("").join("/")} h:m:s with ${decimals} decimals`,
+    ({ firstSample: { order, decimals } }) => say`${order.split("").join("/")} h:m:s with ${decimals} decimals`,
   );
   return {
     // A given zone is the one to show times in, also where the files carry their own offset from UTC.
@@ -118,6 +105,6 @@ function timeBaseOf(records: readonly ComtradeRecord[], zone: string, setup: Giv
     zoneOrigin: setup.zone !== undefined ? "given" : carried ? "stamps" : "assumed",
     intervalLabel: "start",
     labelOrigin: "inferred",
-    stampForm: `${[...new Set(forms)].toSorted().join("; ")}, of the first sample of each file`,
+    stampForm: say`${strung(sortedOnce(forms), "; ")}, of the first sample of each file`,
   };
 }

@@ -1,4 +1,5 @@
 import type { GivenSetup } from "../../recording/setup.js";
+import { say, type Text } from "../../sentence.js";
 import type { ChannelUse } from "./recognise-channels.js";
 
 /** Ratios of real transformers lie between these: 1 and 765 kV to 63.5 V. Outside, the two sides may have different units. */
@@ -8,9 +9,9 @@ export interface PrimarySide {
   /** Primary value over the value that the file states. */
   readonly factor: number;
   /** For the reason of the channel; undefined where there is nothing to say. */
-  readonly note?: string;
+  readonly note?: Text;
   /** What a reader of the report must know; the same for all channels that it concerns. */
-  readonly remark?: string;
+  readonly remark?: Text;
 }
 
 /**
@@ -21,32 +22,33 @@ export function primarySide({ channel, meaning }: ChannelUse, setup: GivenSetup)
   const key = meaning?.quantity === "current" ? "currentRatio" : "voltageRatio";
   const given = setup[key];
   if (given !== undefined) {
-    return { factor: ratioOf(given), note: `× ${given} by the setup` };
+    return { factor: ratioOf(given), note: say`× ${given} by the setup` };
   }
   const { side, primary, secondary } = channel;
   if (side === "primary") return { factor: 1 };
   const ratio = primary / secondary;
   const isRatio = primary > 0 && secondary > 0 && Number.isFinite(ratio) && ratio > 0;
-  const missing = `${key} in the setup states another ratio`;
+  const missing = say`${key} in the setup states another ratio`;
+  const values = meaning?.quantity === "current" ? say`currents` : say`voltages`;
   if (side === undefined) {
     if (isRatio && ratio === 1) return { factor: 1 };
     return {
       factor: 1,
-      remark: `The file does not say whether its ${meaning?.quantity}s are primary or secondary values; they are taken as they stand (${missing}).`,
+      remark: say`The file does not say whether its ${values} are primary or secondary values; they are taken as they stand (${missing}).`,
     };
   }
   if (!isRatio) {
     return {
       factor: 1,
-      remark: `The ${meaning?.quantity}s are secondary values without a usable ratio; they are taken as they stand (${missing}).`,
+      remark: say`The ${values} are secondary values without a usable ratio; they are taken as they stand (${missing}).`,
     };
   }
-  const note = ratio === 1 ? {} : { note: `secondary value × ${primary}/${secondary}` };
+  const note = ratio === 1 ? {} : { note: say`secondary value × ${primary}/${secondary}` };
   if (ratio >= SMALLEST_RATIO && ratio <= LARGEST_RATIO) return { factor: ratio, ...note };
   return {
     factor: ratio,
     ...note,
-    remark: `The ratio ${primary}/${secondary} of the ${meaning?.quantity}s is unusual; its two sides may have different units (${missing}).`,
+    remark: say`The ratio ${primary}/${secondary} of the ${values} is unusual; its two sides may have different units (${missing}).`,
   };
 }
 

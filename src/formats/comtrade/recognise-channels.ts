@@ -1,6 +1,7 @@
 import { UsageError } from "../../errors.js";
 import type { Phase } from "../../recording/quantity.js";
 import type { ChannelSetup } from "../../recording/setup.js";
+import { Sentence, say, strung, type Text } from "../../sentence.js";
 import { channelText } from "../waveform/channel-entries.js";
 import type { ChannelUse as NamedUse } from "../waveform/doubles.js";
 import type { AnalogChannel } from "./channel-lines.js";
@@ -28,7 +29,7 @@ export function recogniseChannels(
   const readings = channels.map((channel) => readChannel(channel));
   const names = new ConductorNames(
     readings.flatMap(({ unit, field, name }) =>
-      typeof unit === "string" ? [] : [...designation(unit, field, true), ...designation(unit, name, false)],
+      unit instanceof Sentence ? [] : [...designation(unit, field, true), ...designation(unit, name, false)],
     ),
   );
   return readings.map((reading) => {
@@ -45,7 +46,7 @@ export function recogniseChannels(
 
 interface Reading {
   readonly channel: AnalogChannel;
-  readonly unit: ChannelUnit | string;
+  readonly unit: ChannelUnit | Sentence;
   readonly field: Designation;
   readonly name: Designation;
 }
@@ -65,60 +66,69 @@ function designation(unit: ChannelUnit, said: Designation, own: boolean) {
 
 function useOf(reading: Reading, names: ConductorNames, entry: ChannelSetup | undefined): ChannelUse {
   const { channel, unit } = reading;
-  const unused = (reason: string): ChannelUse => ({ channel, scale: 1, stated: false, reason });
-  if (entry?.ignore) return unused("the setup leaves it out");
-  const quantity = entry?.quantity ?? (typeof unit === "string" ? undefined : unit.quantity);
-  if (quantity === undefined) return unused(String(unit));
+  const unused = (reason: Text): ChannelUse => ({ channel, scale: 1, stated: false, reason });
+  if (entry?.ignore) return unused(say`the setup leaves it out`);
+  const quantity = entry?.quantity ?? (unit instanceof Sentence ? undefined : unit.quantity);
+  if (quantity === undefined) return unused(unit instanceof Sentence ? unit : "");
   const stated = entry?.quantity !== undefined || entry?.phase !== undefined;
-  if (typeof unit === "string" ? channel.unit !== "" : unit.quantity !== quantity) {
-    return unused(typeof unit === "string" ? unit : `its unit "${channel.unit}" is not one of ${quantity}`);
+  if (unit instanceof Sentence ? channel.unit !== "" : unit.quantity !== quantity) {
+    return unused(
+      unit instanceof Sentence
+        ? unit
+        : quantity === "current"
+          ? say`its unit "${channel.unit}" is not one of current`
+          : say`its unit "${channel.unit}" is not one of voltage`,
+    );
   }
   const place =
-    entry?.phase === undefined ? phaseOf(reading, quantity, names) : { phase: entry.phase, why: "the setup" };
-  if (typeof place === "string") return unused(place);
-  if (quantity === "current" && place.phase.length === 3) return unused("a current between phases is not used");
+    entry?.phase === undefined ? phaseOf(reading, quantity, names) : { phase: entry.phase, why: say`the setup` };
+  if (place instanceof Sentence) return unused(place);
+  if (quantity === "current" && place.phase.length === 3) return unused(say`a current between phases is not used`);
   const inverted = (entry?.inverted ?? false) !== (place.reversed ?? false);
-  const reason = [
-    `phase by ${place.why}`,
-    typeof unit === "string"
-      ? `no unit stated, taken as ${quantity === "voltage" ? "V" : "A"}`
-      : `unit "${channel.unit}"`,
-    ...(place.reversed ? ["written the other way round, so its sign is turned"] : []),
-    ...(entry?.inverted ? ["inverted by the setup"] : []),
-  ].join(", ");
-  const scale = typeof unit === "string" ? 1 : unit.scale;
+  const parts = [
+    say`phase by ${place.why}`,
+    unit instanceof Sentence
+      ? say`no unit stated, taken as ${quantity === "voltage" ? "V" : "A"}`
+      : say`unit "${channel.unit}"`,
+    ...(place.reversed ? [say`written the other way round, so its sign is turned`] : []),
+    ...(entry?.inverted ? [say`inverted by the setup`] : []),
+  ];
+  const reason = strung(parts, ", ");
+  const scale = unit instanceof Sentence ? 1 : unit.scale;
   return { channel, meaning: { quantity, phase: place.phase }, scale: inverted ? -scale : scale, stated, reason };
 }
 
 interface Place {
   readonly phase: Phase;
   readonly reversed?: boolean;
-  readonly why: string;
+  readonly why: Text;
 }
 
 /** The phase by field and name; where both speak they must agree. */
-function phaseOf({ channel, field, name }: Reading, quantity: string, names: ConductorNames): Place | string {
+function phaseOf({ channel, field, name }: Reading, quantity: string, names: ConductorNames): Place | Sentence {
   if (name.kind === "left-out") return name.reason;
   if (name.kind === "conductors" && name.quantity !== undefined && name.quantity !== quantity) {
-    return `its name speaks of a ${name.quantity}, its unit "${channel.unit}" of a ${quantity}`;
+    return name.quantity === "current"
+      ? say`its name speaks of a current, its unit "${channel.unit}" of a voltage`
+      : say`its name speaks of a voltage, its unit "${channel.unit}" of a current`;
   }
   const byField = field.kind === "conductors" ? names.phase(field, quantity, true) : undefined;
   const byName = name.kind === "conductors" ? names.phase(name, quantity, false) : undefined;
-  const [inField, inName] = [`the phase field "${channel.phase}"`, `the name "${channel.name}"`];
+  const [inField, inName] = [say`the phase field "${channel.phase}"`, say`the name "${channel.name}"`];
   if (byField === undefined && byName === undefined) {
     return name.kind === "ambiguous"
-      ? "its name speaks of more than one phase"
-      : "neither its name nor its phase field says a phase";
+      ? say`its name speaks of more than one phase`
+      : say`neither its name nor its phase field says a phase`;
   }
-  if (byField === undefined || typeof byField === "string") {
-    if (byName === undefined || typeof byName === "string") return (byName ?? byField) as string;
+  if (byField === undefined || byField instanceof Sentence) {
+    if (byName === undefined || byName instanceof Sentence) return (byName ?? byField) as Sentence;
     return { ...byName, why: inName };
   }
-  if (byName === undefined || typeof byName === "string" || same(byField, byName)) return { ...byField, why: inField };
+  if (byName === undefined || byName instanceof Sentence || same(byField, byName)) return { ...byField, why: inField };
   const isPair = byName.phase.length === 3 && byField.phase.length === 2;
   const from = byName.reversed ? byName.phase[2] : byName.phase[1];
   if (isPair && from === byField.phase[1]) return { ...byName, why: inName };
-  return `${inField} and ${inName} contradict each other`;
+  return say`${inField} and ${inName} contradict each other`;
 }
 
 function same(one: { phase: Phase; reversed: boolean }, other: { phase: Phase; reversed: boolean }): boolean {

@@ -3,8 +3,10 @@ import type { Progress } from "../../recording/log-file.js";
 import type { GivenSetup } from "../../recording/setup.js";
 import { type Instant, SECOND } from "../../recording/time.js";
 import { TimeZone } from "../../recording/time-zone.js";
+import { say } from "../../sentence.js";
 import { type Configuration, readConfiguration } from "./configuration.js";
 import { findLayout, type Layout } from "./data-layout.js";
+import type { FileRemark } from "./file-remark.js";
 import type { RecordFiles } from "./file-set.js";
 import { cutRuns, type Run } from "./row-index.js";
 import type { RowStore } from "./rows.js";
@@ -15,7 +17,7 @@ import { rateBreaks, stretchesOf } from "./time-axis.js";
 export interface ComtradeRecord {
   readonly store: RowStore;
   readonly stretches: readonly RecordStretch[];
-  readonly remarks: readonly string[];
+  readonly remarks: readonly FileRemark[];
 }
 
 export interface RecordStretch {
@@ -75,16 +77,17 @@ function scan(
   return scanAscii(data, columns, rateBreaks(configuration), blockBytes, progress);
 }
 
-function countRemarks({ file, promisedSamples, statusCount, analog }: Configuration, length: number): string[] {
-  const remarks: string[] = [];
+function countRemarks({ file, promisedSamples, statusCount, analog }: Configuration, length: number): FileRemark[] {
+  const remarks: FileRemark[] = [];
   if (promisedSamples > 0 && promisedSamples !== length) {
-    remarks.push(
-      `${file}: ${promisedSamples} samples are promised, the data hold ${length}; all that are there are used.`,
-    );
+    remarks.push({
+      file,
+      text: say`${promisedSamples} samples are promised, the data hold ${length}; all that are there are used.`,
+    });
   }
-  if (statusCount > 0) remarks.push(`${file}: its ${statusCount} status channels are not used.`);
+  if (statusCount > 0) remarks.push({ file, text: say`its ${statusCount} status channels are not used.` });
   for (const { name, a, b } of analog) {
-    if (a === 0) remarks.push(`${file}: the channel "${name}" has the factor 0, so all its values are ${b}.`);
+    if (a === 0) remarks.push({ file, text: say`the channel "${name}" has the factor 0, so all its values are ${b}.` });
   }
   return remarks;
 }
@@ -93,7 +96,7 @@ function countRemarks({ file, promisedSamples, statusCount, analog }: Configurat
  * Instant of the first sample: its stamp less the offset of the time code, or read in `zone`.
  * @throws LogError where the zone's clock never showed the stamp (the hour skipped in spring)
  */
-export function firstInstant(configuration: Configuration, zone: TimeZone): { at: Instant; remarks: string[] } {
+export function firstInstant(configuration: Configuration, zone: TimeZone): { at: Instant; remarks: FileRemark[] } {
   const { firstSample, timeCode, file } = configuration;
   if (timeCode !== undefined) return { at: firstSample.local - timeCode, remarks: [] };
   const [earlier, later] = [zone.earlierInstant(firstSample.local), zone.laterInstant(firstSample.local)];
@@ -108,7 +111,10 @@ export function firstInstant(configuration: Configuration, zone: TimeZone): { at
     earlier === later
       ? []
       : [
-          `${file}: the time of the first sample occurs twice in ${zone.id} (end of summer time); the first is taken. A fixed offset as zone decides it.`,
+          {
+            file,
+            text: say`the time of the first sample occurs twice in ${zone.id} (end of summer time); the first is taken. A fixed offset as zone decides it.`,
+          },
         ];
   return { at: earlier, remarks };
 }

@@ -1,5 +1,6 @@
 import { LogError } from "../../errors.js";
 import type { Progress } from "../../recording/log-file.js";
+import { say } from "../../sentence.js";
 import {
   countFields,
   fieldEnd,
@@ -11,6 +12,7 @@ import {
   wholeLines,
 } from "./ascii-rows.js";
 import { type BinaryLayout, ROW_HEAD } from "./data-layout.js";
+import type { FileRemark } from "./file-remark.js";
 import type { DataSection } from "./file-set.js";
 import { type RowIndex, RowTracker } from "./row-index.js";
 import { type StampSteps, StampTracker } from "./timestamps.js";
@@ -19,7 +21,7 @@ import { type StampSteps, StampTracker } from "./timestamps.js";
 export interface DataFacts {
   readonly index: RowIndex;
   readonly steps: StampSteps | undefined;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly FileRemark[];
 }
 
 const HEAD_ROWS = 4096;
@@ -118,14 +120,17 @@ export async function scanAscii(
   }
   const remarks = lossRemarks(data, index);
   if (bad > 0) {
-    const which = bad === 1 ? `line ${firstBad} is` : `${bad} lines, the first of them line ${firstBad}, are`;
-    remarks.push(`${name}: ${which} cut off or garbled and left out.`);
+    const text =
+      bad === 1
+        ? say`line ${firstBad} is cut off or garbled and left out.`
+        : say`${bad} lines, the first of them line ${firstBad}, are cut off or garbled and left out.`;
+    remarks.push({ file: name, text });
   }
   return { index, steps, remarks };
 }
 
-function lossRemarks({ file }: DataSection, { lost, numbersUsed }: RowIndex): string[] {
+function lossRemarks({ file: { name: file } }: DataSection, { lost, numbersUsed }: RowIndex): FileRemark[] {
   if (!numbersUsed)
-    return [`${file.name}: the sample numbers do not count the rows; each row is taken to follow the one before.`];
-  return lost === 0 ? [] : [`${file.name}: ${lost} samples are missing between the rows, by the sample numbers.`];
+    return [{ file, text: say`the sample numbers do not count the rows; each row is taken to follow the one before.` }];
+  return lost === 0 ? [] : [{ file, text: say`${lost} samples are missing between the rows, by the sample numbers.` }];
 }

@@ -1,7 +1,9 @@
 import { LogError } from "../../errors.js";
 import { SECOND } from "../../recording/time.js";
+import { say } from "../../sentence.js";
 import { DRIFT } from "../waveform/join.js";
 import type { Configuration, RateSegment } from "./configuration.js";
+import type { FileRemark } from "./file-remark.js";
 import type { DataSection } from "./file-set.js";
 import type { StampSteps } from "./timestamps.js";
 
@@ -38,9 +40,9 @@ export function stretchesOf(
   data: DataSection,
   length: number,
   steps: StampSteps | undefined,
-): { stretches: Stretch[]; remarks: string[] } {
+): { stretches: Stretch[]; remarks: FileRemark[] } {
   if (configuration.rates.length === 0) return stampedStretch(configuration, data, length, steps);
-  const remarks: string[] = [];
+  const remarks: FileRemark[] = [];
   const stretches: Stretch[] = [];
   let [from, startS] = [0, 0];
   const groups = groupsOf(configuration);
@@ -51,9 +53,10 @@ export function stretchesOf(
     if (to <= from) break;
     const samplesPerSecond = group.length === 1 ? (group[0]?.rate ?? 0) : (to - from) / seconds;
     if (group.length > 1) {
-      remarks.push(
-        `${configuration.file}: ${group.length} sampling rates that differ by less than 0.1 % follow each other (a drifting clock); their mean, ${samplesPerSecond} per second, is used.`,
-      );
+      remarks.push({
+        file: configuration.file,
+        text: say`${group.length} sampling rates that differ by less than 0.1 % follow each other (a drifting clock); their mean, ${samplesPerSecond} per second, is used.`,
+      });
     }
     stretches.push({ from, to, samplesPerSecond, startS });
     [from, startS] = [to, startS + seconds];
@@ -96,7 +99,7 @@ function stampedStretch(
   data: DataSection,
   length: number,
   steps: StampSteps | undefined,
-): { stretches: Stretch[]; remarks: string[] } {
+): { stretches: Stretch[]; remarks: FileRemark[] } {
   if (steps === undefined) {
     throw new LogError(
       data.file.name,
@@ -114,25 +117,30 @@ function stampedStretch(
     );
   }
   const samplesPerSecond = samples / (elapsed * unit);
-  const remark = `${configuration.file}: no sampling rate is stated; by the time stamps it is ${samplesPerSecond} per second.`;
-  return { stretches: [{ from: 0, to: length, samplesPerSecond, startS: 0 }], remarks: [remark] };
+  const text = say`no sampling rate is stated; by the time stamps it is ${samplesPerSecond} per second.`;
+  return {
+    stretches: [{ from: 0, to: length, samplesPerSecond, startS: 0 }],
+    remarks: [{ file: configuration.file, text }],
+  };
 }
 
-function stampConflict(configuration: Configuration, data: DataSection, steps: StampSteps | undefined): string[] {
+function stampConflict(configuration: Configuration, data: DataSection, steps: StampSteps | undefined): FileRemark[] {
+  const file = data.file.name;
   const stated = configuration.rates[0]?.rate;
   if (stated === undefined) return [];
   if (steps === undefined)
-    return [`${data.file.name}: the rows have no time stamps; the stated sampling rate is used.`];
+    return [{ file, text: say`the rows have no time stamps; the stated sampling rate is used.` }];
   const unit = stampUnit(configuration);
   const stamped = steps.samples / (steps.elapsed * unit);
   const differs = (rate: number) => !(Math.abs(rate / stated - 1) <= CONFLICT);
-  const remarks: string[] = [];
+  const remarks: FileRemark[] = [];
   if (steps.shortCounter)
-    remarks.push(`${data.file.name}: the time stamps are cut to 16 bits; the stated sampling rate is used.`);
+    remarks.push({ file, text: say`the time stamps are cut to 16 bits; the stated sampling rate is used.` });
   if (differs(stamped) && differs(1 / (steps.median * unit))) {
-    remarks.push(
-      `${data.file.name}: the time stamps speak of ${Number(stamped.toPrecision(6))} samples per second, the configuration of ${stated}; the configuration is used.`,
-    );
+    remarks.push({
+      file,
+      text: say`the time stamps speak of ${Number(stamped.toPrecision(6))} samples per second, the configuration of ${stated}; the configuration is used.`,
+    });
   }
   return remarks;
 }

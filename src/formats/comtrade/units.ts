@@ -1,3 +1,4 @@
+import { type Sentence, say } from "../../sentence.js";
 export interface ChannelUnit {
   readonly quantity: "voltage" | "current";
   /** Volts or amperes per written unit. */
@@ -22,15 +23,15 @@ const WORDS: Readonly<Record<string, string>> = {
 };
 
 /** What a unit of the configuration stands for, whatever its letter case; a text says why it cannot be used. */
-export function readUnit(written: string): ChannelUnit | string {
+export function readUnit(written: string): ChannelUnit | Sentence {
   const text = written.replaceAll(/[\s.]/g, "");
-  if (text === "") return "no unit is stated";
-  if (text === "MV" || text === "MA") return `the unit "${text}" may be milli or mega`;
+  if (text === "") return say`no unit is stated`;
+  if (text === "MV" || text === "MA") return say`the unit "${text}" may be milli or mega`;
   const plain = text.toLowerCase();
   const unit = UNITS[WORDS[plain] ?? plain];
   if (unit !== undefined) return unit;
-  if (/^[km]?[va](rms|eff)$/.test(plain)) return "an r.m.s. value is no waveform";
-  if (/^[km]?[va](dc|=)$/.test(plain)) return "direct voltage and current are not used";
-  if (plain === "hz" || plain === "mhz") return "a frequency is no waveform";
-  return `the unit "${written}" is none of voltage or current`;
+  if (/^[km]?[va](rms|eff)$/.test(plain)) return say`an r.m.s. value is no waveform`;
+  if (/^[km]?[va](dc|=)$/.test(plain)) return say`direct voltage and current are not used`;
+  if (plain === "hz" || plain === "mhz") return say`a frequency is no waveform`;
+  return say`the unit "${written}" is none of voltage or current`;
 }

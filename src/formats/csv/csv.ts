@@ -3,6 +3,7 @@ import type { LogFile, Progress } from "../../recording/log-file.js";
 import type { Ledger, Recording } from "../../recording/recording.js";
 import type { GivenSetup } from "../../recording/setup.js";
 import { HOUR } from "../../recording/time.js";
+import { say, sortedOnce, strung, type Text } from "../../sentence.js";
 import type { LogFormat } from "../log-format.js";
 import { UnclearDecimalMark } from "./decimal-mark.js";
 import { byKey, joinColumns } from "./join.js";
@@ -46,13 +47,13 @@ async function open(files: readonly LogFile[], setup: GivenSetup, progress?: Pro
   const ledger: Ledger = {
     columns: tables.flatMap((table) => table.readings),
     timeBase: timeBase(placed),
-    remarks: [
+    remarks: inOrder([
       ...tables.flatMap((table) => table.remarks),
       ...placed.flatMap((p) => p.remarks),
       ...labelRemarks(placed),
       ...groups.flatMap((g) => g.remarks),
       ...joined.flatMap((j) => j.remarks),
-    ].toSorted(),
+    ]),
     duplicates: joined.reduce((sum, j) => sum + j.duplicates, 0),
     conflicts: [...new Set(joined.flatMap((j) => j.conflicts))].sort((a, b) => a - b),
     outOfOrder,
@@ -87,7 +88,7 @@ async function readTables(
   for (const file of files) {
     if (tables.has(file) || decimalMark === undefined) continue;
     const table = await readTable(file, { ...setup, decimalMark }, named, progress);
-    const remark = `${file.name}: its decimal mark was taken from the other files`;
+    const remark = say`${file.name}: its decimal mark was taken from the other files`;
     tables.set(file, { ...table, remarks: [...table.remarks, remark] });
   }
   return files.map((file) => tables.get(file) as Table);
@@ -127,13 +128,22 @@ function timeBase(placed: readonly PlacedTable[]): Ledger["timeBase"] {
     zoneOrigin: zoned.zoneOrigin,
     intervalLabel: labelled.label,
     labelOrigin: labelled.labelOrigin,
-    stampForm: [...new Set(placed.map((p) => p.stampForm))].toSorted().join("; "),
+    stampForm: strung(sortedOnce(placed.map((p) => p.stampForm)), "; "),
   };
 }
 
-function labelRemarks(placed: readonly PlacedTable[]): string[] {
+/** By their English words, whatever the order of files. */
+function inOrder(texts: readonly Text[]): Text[] {
+  return texts.toSorted((a, b) => (String(a) < String(b) ? -1 : 1));
+}
+
+function labelRemarks(placed: readonly PlacedTable[]): Text[] {
   if (new Set(placed.map((p) => p.label)).size < 2) return [];
-  return placed.map(({ table, label }) => `${table.file}: its stamps mark the ${label} of the interval`);
+  return placed.map(({ table, label }) =>
+    label === "start"
+      ? say`${table.file}: its stamps mark the start of the interval`
+      : say`${table.file}: its stamps mark the end of the interval`,
+  );
 }
 
 /**

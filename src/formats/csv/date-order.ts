@@ -1,4 +1,5 @@
 import { LogError, UsageError } from "../../errors.js";
+import { say, type Text } from "../../sentence.js";
 import { NAMED_MONTH } from "./stamp-reader.js";
 
 /** Deciding which number of a date is the day, the month and the year. */
@@ -15,7 +16,7 @@ export interface DatesSeen {
 export interface DecidedOrder {
   readonly order: DateOrder;
   /** Plain words: "year first", "by the point between the numbers" … */
-  readonly reason: string;
+  readonly reason: Text;
 }
 
 const POINT = 46;
@@ -47,16 +48,16 @@ export function dayOf(packed: number, form: number, order: DateOrder): number {
 export function decideDateOrder({ file, form, dates }: DatesSeen, given: DateOrder | undefined): DecidedOrder {
   const yearPlace = form % 4;
   const byPoint = Math.floor(form / 4) === POINT;
-  if (form === NAMED_MONTH) return { order: "ymd", reason: "by the name of the month" };
-  if (yearPlace === 0) return { order: "ymd", reason: "year first" };
+  if (form === NAMED_MONTH) return { order: "ymd", reason: say`by the name of the month` };
+  if (yearPlace === 0) return { order: "ymd", reason: say`year first` };
   if (given !== undefined) {
     if (given === "ymd" && yearPlace === 2) {
       throw new LogError(file, undefined, "the date order is given as ymd, but the year stands last in this log");
     }
     refuseContradicted({ file, form, dates }, given);
-    return { order: given, reason: "as given" };
+    return { order: given, reason: say`as given` };
   }
-  if (yearPlace === 2 && byPoint) return { order: "dmy", reason: "by the point between the numbers" };
+  if (yearPlace === 2 && byPoint) return { order: "dmy", reason: say`by the point between the numbers` };
 
   const candidates: DateOrder[] = yearPlace === 2 ? ["dmy", "mdy"] : byPoint ? ["dmy", "ymd"] : ["dmy", "mdy", "ymd"];
   const readings = candidates.map((order) => ({ order, ...read(dates, form, order) }));
@@ -67,15 +68,15 @@ export function decideDateOrder({ file, form, dates }: DatesSeen, given: DateOrd
   const first = possible[0] as (typeof readings)[number];
   const contradicted = mended.some((r) => possible.every((p) => r.following >= 0.5 && p.following <= r.following / 2));
   if (!contradicted && possible.every((r) => sameDays(r.days, first.days))) {
-    const reason = possible.length > 1 ? "all orders mean the same days here" : "no other order fits all dates";
+    const reason = possible.length > 1 ? say`all orders mean the same days here` : say`no other order fits all dates`;
     return { order: first.order, reason };
   }
   const ranked = possible.toSorted((a, b) => b.following - a.following);
   const [best, second] = ranked as [(typeof readings)[number], (typeof readings)[number] | undefined];
   if (!contradicted && second !== undefined && best.following >= 0.5 && second.following <= best.following / 2) {
-    return { order: best.order, reason: "only so do the days follow one another" };
+    return { order: best.order, reason: say`only so do the days follow one another` };
   }
-  if (byPoint) return { order: "dmy", reason: "by the point between the numbers" };
+  if (byPoint) return { order: "dmy", reason: say`by the point between the numbers` };
   const asked = candidates.map((order) => `--date-order ${order}`).join(" or ");
   const example = firstReadings(dates, form, candidates);
   throw new LogError(

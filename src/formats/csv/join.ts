@@ -2,6 +2,7 @@ import { LogError } from "../../errors.js";
 import { keyText, QUANTITIES, type SeriesKey, type Unit } from "../../recording/quantity.js";
 import type { ColumnMeaning, LoggedSeries } from "../../recording/recording.js";
 import type { Instant } from "../../recording/time.js";
+import { say, type Text } from "../../sentence.js";
 import type { LoggedTable } from "./logged-table.js";
 import { type AxisGroup, NOWHERE } from "./time-axis.js";
 
@@ -9,7 +10,7 @@ export interface Joined {
   readonly series: readonly LoggedSeries[];
   readonly duplicates: number;
   readonly conflicts: readonly Instant[];
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Text[];
 }
 
 /** The columns of one or more tables that say the same thing. */
@@ -31,18 +32,18 @@ export function joinColumns(group: AxisGroup): Joined {
   const columns = findColumns(group);
   const conflicting = new Set<number>();
   const filled = new Map<string, { column: Column; values: Float64Array }>();
-  const remarks: string[] = [];
+  const remarks: Text[] = [];
   for (const [name, column] of columns) {
     const values = valuesOnAxis(group, column, conflicting);
     if (values.some((value) => !Number.isNaN(value))) filled.set(name, { column, values });
-    else remarks.push(`${plainName(column.meaning)}: its column holds no value and was left out`);
+    else remarks.push(say`${plainName(column.meaning)}: its column holds no value and was left out`);
   }
   const series: LoggedSeries[] = [];
   for (const { column, values } of filled.values()) {
     const { meaning } = column;
     const [mean, min, max] = (["mean", "min", "max"] as const).map((s) => filled.get(columnName(meaning, s)));
     if (meaning.statistic === "mean") series.push(loggedSeries(group, column, values, min?.values, max?.values));
-    else if (mean === undefined) remarks.push(`${plainName(meaning)}: logged without its mean, so it was left out`);
+    else if (mean === undefined) remarks.push(say`${plainName(meaning)}: logged without its mean, so it was left out`);
   }
   const starts = group.axis.starts;
   return {

@@ -3,6 +3,7 @@ import type { TimeBase } from "../../recording/recording.js";
 import type { GivenSetup } from "../../recording/setup.js";
 import { MINUTE } from "../../recording/time.js";
 import { TimeZone, type ZoneChange } from "../../recording/time-zone.js";
+import { say, strung, type Text } from "../../sentence.js";
 import { type DateOrder, dayOf, decideDateOrder } from "./date-order.js";
 import type { Table } from "./read-table.js";
 import { placeRepeatedHours, type RepeatedHours } from "./repeated-hour.js";
@@ -18,9 +19,9 @@ export interface PlacedTable {
   readonly zoneOrigin: TimeBase["zoneOrigin"];
   readonly label: "start" | "end";
   readonly labelOrigin: TimeBase["labelOrigin"];
-  readonly stampForm: string;
+  readonly stampForm: Text;
   readonly unplaced: number;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Text[];
 }
 
 /**
@@ -37,7 +38,7 @@ export function placeStamps(tables: readonly Table[], setup: GivenSetup): Placed
   for (const table of tables) {
     const order = orders.get(table.dateForm);
     if (!isNumeric(table) && order !== undefined) addDates(table, order.order);
-    const remarks = turnRound(table) ? [`${table.file}: its newest row stands first; it was read from its end`] : [];
+    const remarks = turnRound(table) ? [say`${table.file}: its newest row stands first; it was read from its end`] : [];
     const { clock, zone, zoneOrigin } = zonesOf(table, setup);
     const label = setup.intervalLabel ?? table.layout.label ?? "start";
     if (clock.changes.length > 0) toInstants(table, clock, label, repeated);
@@ -67,7 +68,7 @@ function isAbsolute({ layout, hasOffset }: Table): boolean {
   return hasOffset || (layout.stamps.kind === "number" && layout.stamps.scale !== "serial-days");
 }
 
-type Orders = ReadonlyMap<number, { readonly order: DateOrder; readonly reason: string }>;
+type Orders = ReadonlyMap<number, { readonly order: DateOrder; readonly reason: Text }>;
 
 function dateOrders(tables: readonly Table[], setup: GivenSetup): Orders {
   const byForm = new Map<number, { file: string; form: number; dates: Set<number> }>();
@@ -169,20 +170,24 @@ function toInstants(table: Table, zone: TimeZone, label: "start" | "end", repeat
 
 function stampForm(
   { layout, twelveHour, hasOffset, dateForm }: Table,
-  order: { order: DateOrder; reason: string } | undefined,
-): string {
+  order: { order: DateOrder; reason: Text } | undefined,
+): Text {
   if (layout.stamps.kind === "number") {
     return {
-      "epoch-s": "seconds since 1970-01-01 UTC",
-      "epoch-ms": "milliseconds since 1970-01-01 UTC",
-      "serial-days": "days since 1899-12-30, as spreadsheets count them",
+      "epoch-s": say`seconds since 1970-01-01 UTC`,
+      "epoch-ms": say`milliseconds since 1970-01-01 UTC`,
+      "serial-days": say`days since 1899-12-30, as spreadsheets count them`,
     }[layout.stamps.scale];
   }
   const mark = Math.floor(dateForm / 4);
   const numbers = [...(order?.order ?? "ymd")].join(mark === 0 ? "" : String.fromCharCode(mark));
-  const date = dateForm === NAMED_MONTH ? "day, month, year" : numbers;
-  const parts = layout.stamps.kind === "text" ? "" : ", date and time in two columns";
-  const clock = twelveHour ? "12-hour clock" : "hh:mm";
-  const headerZone = !hasOffset && layout.zone !== undefined ? `, in ${layout.zone} by the header` : "";
-  return `${date} ${clock}${hasOffset ? " with offset from UTC" : ""}${parts}, ${order?.reason}${headerZone}`;
+  const date = dateForm === NAMED_MONTH ? say`day, month, year` : numbers;
+  const clock = twelveHour ? say`12-hour clock` : "hh:mm";
+  const parts = [
+    hasOffset ? say`${date} ${clock} with offset from UTC` : strung([date, clock], " "),
+    ...(layout.stamps.kind === "text" ? [] : [say`date and time in two columns`]),
+    ...(order === undefined ? [] : [order.reason]),
+    ...(!hasOffset && layout.zone !== undefined ? [say`in ${layout.zone} by the header`] : []),
+  ];
+  return strung(parts, ", ");
 }

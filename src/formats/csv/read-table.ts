@@ -2,6 +2,7 @@ import { LogError, UsageError } from "../../errors.js";
 import type { LogFile, Progress } from "../../recording/log-file.js";
 import type { ColumnReading } from "../../recording/recording.js";
 import type { GivenSetup } from "../../recording/setup.js";
+import { say, type Text } from "../../sentence.js";
 import { findLayout, type Layout, stampIndexes } from "./layout.js";
 import { type ColumnText, type RecognisedColumn, recogniseColumns } from "./recognise-columns.js";
 import { LF, shown } from "./records.js";
@@ -22,7 +23,7 @@ export interface Table {
   readonly dateForm: number;
   readonly hasOffset: boolean;
   readonly twelveHour: boolean;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Text[];
 }
 
 const MOST_ROWS_AT_FIRST = 1_000_000;
@@ -156,15 +157,15 @@ function columnReadings(file: string, layout: Layout, recognised: readonly Recog
   const stamps = stampIndexes(layout.stamps);
   return layout.texts.map(({ position, header }) => {
     const place = { file, position, header };
-    if (stamps.includes(position - 1)) return { ...place, use: "time", reason: "the time of each row" };
+    if (stamps.includes(position - 1)) return { ...place, use: "time", reason: say`the time of each row` };
     if (layout.otherTimes.includes(position - 1))
-      return { ...place, reason: "not used: a time beside the one that is used" };
+      return { ...place, reason: say`not used: a time beside the one that is used` };
     const column = recognised.find((r) => r.position === position);
     return {
       ...place,
       ...(column?.meaning === undefined ? {} : { meaning: column.meaning }),
       ...(column?.flag === true && { use: "flag" as const }),
-      reason: column?.reason ?? "not recognised",
+      reason: column?.reason ?? say`not recognised`,
     };
   });
 }

@@ -1,4 +1,5 @@
 import { LogError } from "../../errors.js";
+import { say, type Text } from "../../sentence.js";
 import { isShorter, type Layout } from "./layout.js";
 import { CR, cellText, type HeadRecord, LF, lineEnds, splitRecord, width } from "./records.js";
 import { type RowForm, SKIP } from "./row-form.js";
@@ -129,20 +130,21 @@ export class RowLoop {
     return isShorter(cellText(bytes, record, leastColumns - 1), this.#layout.lastCell, decimal);
   }
 
-  remarks(file: string): string[] {
+  remarks(file: string): Text[] {
     const { midnights } = this.#reader.stamps;
-    const remarks: string[] = [];
-    if (this.#cutOff !== undefined) remarks.push(`${file}, ${this.#cutOff}: the last line is cut off and was left out`);
+    const remarks: Text[] = [];
+    if (this.#cutOff !== undefined)
+      remarks.push(say`${file}, ${this.#cutOff}: the last line is cut off and was left out`);
     if (this.#repeatedHeaders > 0)
-      remarks.push(`${file}: the header is repeated ${times(this.#repeatedHeaders)} among the rows`);
+      remarks.push(say`${file}: the header is repeated ${times(this.#repeatedHeaders)} among the rows`);
     if (midnights > 0)
-      remarks.push(`${file}: a stamp without a time of day was read as midnight (${times(midnights)})`);
+      remarks.push(say`${file}: a stamp without a time of day was read as midnight (${times(midnights)})`);
     return remarks;
   }
 }
 
-function times(n: number): string {
-  return n === 1 ? "once" : `${n} times`;
+function times(n: number): Text {
+  return n === 1 ? say`once` : say`${n} times`;
 }
 
 /** Where the last line begins, if no line feed ends it; else `end`. */

@@ -1,6 +1,7 @@
 import { LogError } from "../../errors.js";
 import type { TimeAxis } from "../../recording/recording.js";
 import { type Duration, durationText, type Instant } from "../../recording/time.js";
+import { say, type Text } from "../../sentence.js";
 import { fromTick, intervalOf, JITTER, tickPhase } from "./interval.js";
 import { columnsKey, type LoggedTable } from "./logged-table.js";
 
@@ -14,7 +15,7 @@ export interface AxisGroup {
    */
   readonly places: readonly (Uint32Array | undefined)[];
   readonly clockSteps: readonly { readonly at: Instant; readonly by: Duration }[];
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Text[];
 }
 
 export const NOWHERE = 0xffff_ffff;
@@ -53,7 +54,7 @@ export function timeAxes(placed: readonly Placed[]): AxisGroup[] {
     });
     const { steps, drift } = clockSteps(starts, interval);
     if (drift > 0)
-      remarks.push(`${names(tables)}: the distance of rows is off its interval by up to ${lengthText(drift)}`);
+      remarks.push(say`${names(tables)}: the distance of rows is off its interval by up to ${lengthText(drift)}`);
     return { tables, axis: { interval, starts, flagged }, places, clockSteps: steps, remarks };
   });
 }
@@ -133,7 +134,7 @@ function belongTogether(a: Group, b: Group): boolean {
   );
 }
 
-function putOnTicks(tables: readonly LoggedTable[], interval: Duration, phase: Duration | undefined): string[] {
+function putOnTicks(tables: readonly LoggedTable[], interval: Duration, phase: Duration | undefined): Text[] {
   if (phase === undefined) return [];
   let [most, moved] = [0, 0];
   for (const { store } of tables) {
@@ -148,7 +149,7 @@ function putOnTicks(tables: readonly LoggedTable[], interval: Duration, phase: D
   }
   if (moved === 0) return [];
   return [
-    `${names(tables)}: ${moved} stamps beside their tick were put on it; the farthest was ${lengthText(most)} away`,
+    say`${names(tables)}: ${moved} stamps beside their tick were put on it; the farthest was ${lengthText(most)} away`,
   ];
 }
 
@@ -156,8 +157,8 @@ function names(tables: readonly LoggedTable[]): string {
   return [...new Set(tables.map((table) => table.file))].toSorted().join(", ");
 }
 
-function lengthText(d: Duration): string {
-  return d < 1_000_000 ? `${d / 1000} ms` : String(durationText(d));
+function lengthText(d: Duration): Text {
+  return d < 1_000_000 ? say`${d / 1000} ms` : durationText(d);
 }
 
 /** The different starts of all placed rows, in time order. Where one table is already so, its own array. */

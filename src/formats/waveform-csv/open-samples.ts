@@ -4,6 +4,7 @@ import type { ColumnReading, Ledger } from "../../recording/recording.js";
 import type { GivenSetup } from "../../recording/setup.js";
 import { SECOND } from "../../recording/time.js";
 import { instantOfSample, type WaveformSource } from "../../recording/waveform.js";
+import { say, type Text } from "../../sentence.js";
 import { shown } from "../csv/records.js";
 import { entriesByChannel } from "../waveform/channel-entries.js";
 import { leftOut, withoutDoubles } from "../waveform/doubles.js";
@@ -135,28 +136,32 @@ function refuseSameBeginning(parts: readonly Part[]): void {
   }
 }
 
-function gapRemarks(scans: readonly ScannedTable[]): string[] {
+function gapRemarks(scans: readonly ScannedTable[]): Text[] {
   return scans.flatMap(({ table, runs, length, rows }) => {
     if (length === rows) return [];
     const [gaps, lost] = [runs.length - 1, length - rows];
+    const { name } = table.file;
+    if (lost === 1) return [say`${name}: 1 sample is missing in 1 gap, by the times of the rows.`];
     return [
-      `${table.file.name}: ${lost} ${lost === 1 ? "sample is" : "samples are"} missing in ${gaps} ${gaps === 1 ? "gap" : "gaps"}, by the times of the rows.`,
+      gaps === 1
+        ? say`${name}: ${lost} samples are missing in 1 gap, by the times of the rows.`
+        : say`${name}: ${lost} samples are missing in ${gaps} gaps, by the times of the rows.`,
     ];
   });
 }
 
-function doubtRemark({ table }: ScannedTable): string {
-  return `${table.file.name}: its first time occurs twice (end of summer time); the first is taken. A fixed offset as zone decides it.`;
+function doubtRemark({ table }: ScannedTable): Text {
+  return say`${table.file.name}: its first time occurs twice (end of summer time); the first is taken. A fixed offset as zone decides it.`;
 }
 
 function columnsOf({ file, layout, columns }: SampleTable, channels: readonly SampleChannel[]): ColumnReading[] {
   const times = timeColumns(layout.stamps);
   return layout.texts.map(({ position, header }) => {
     const place = { file: file.name, position, header };
-    if (times.includes(position - 1)) return { ...place, use: "time", reason: "the time of each row" };
-    if (layout.otherTimes.includes(position - 1)) return { ...place, reason: "a time beside the one that is used" };
+    if (times.includes(position - 1)) return { ...place, use: "time", reason: say`the time of each row` };
+    if (layout.otherTimes.includes(position - 1)) return { ...place, reason: say`a time beside the one that is used` };
     const channel = channels[columns.findIndex((column) => column.position === position)];
-    if (channel?.meaning === undefined) return { ...place, reason: channel?.reason ?? "not recognised" };
+    if (channel?.meaning === undefined) return { ...place, reason: channel?.reason ?? say`not recognised` };
     const { meaning, writtenUnit, reason } = channel;
     return { ...place, meaning: { ...meaning, statistic: "samples", writtenUnit }, reason };
   });

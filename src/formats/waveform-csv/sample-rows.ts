@@ -1,5 +1,6 @@
 import { type Ratio, ratio } from "../../decimal.js";
 import type { Progress } from "../../recording/log-file.js";
+import type { Text } from "../../sentence.js";
 import { DATE, DATE_AND_TIME, NUMBER, type RowForm, SKIP, TIME } from "../csv/row-form.js";
 import { RowLoop } from "../csv/row-loop.js";
 import { RowReader } from "../csv/row-reader.js";
@@ -18,7 +19,7 @@ export interface ReadColumn {
 export interface Portion {
   readonly store: RowStore;
   /** What was noticed so far. */
-  remarks(): string[];
+  remarks(): Text[];
 }
 
 const CAPACITY = 4096;

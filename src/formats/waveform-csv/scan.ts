@@ -1,5 +1,6 @@
 import { LogError, UsageError } from "../../errors.js";
 import type { Progress } from "../../recording/log-file.js";
+import type { Text } from "../../sentence.js";
 import type { RowStore } from "../csv/row-store.js";
 import type { SignChanges } from "../waveform/sign-changes.js";
 import { MICROS } from "./find-times.js";
@@ -24,7 +25,7 @@ export interface ScannedTable {
   readonly bounds: Bounds;
   /** Microseconds that the written digits of the times leave open. */
   readonly coarsest: number;
-  readonly remarks: readonly string[];
+  readonly remarks: readonly Text[];
 }
 
 /** Rows by which the period is estimated before the first is placed. */
@@ -45,7 +46,7 @@ export async function scanTable(
   progress: Progress | undefined,
 ): Promise<ScannedTable> {
   const scan = new Scan(table, signs, clock, samplesPerSecond);
-  let last: { store: RowStore; remarks(): string[] } | undefined;
+  let last: { store: RowStore; remarks(): Text[] } | undefined;
   for await (const portion of readPortions(table, columns, true, progress)) {
     last = portion;
     if (!scan.begun && portion.store.rows < ENOUGH_ROWS) continue;

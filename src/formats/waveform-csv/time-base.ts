@@ -3,6 +3,7 @@ import type { TimeBase } from "../../recording/recording.js";
 import type { GivenSetup } from "../../recording/setup.js";
 import { isoUtc } from "../../recording/time.js";
 import { TimeZone } from "../../recording/time-zone.js";
+import { say, sortedOnce, strung, type Text } from "../../sentence.js";
 import { type DecidedOrder, dayOf, decideDateOrder } from "../csv/date-order.js";
 import { MICROS } from "./find-times.js";
 import type { SampleTable } from "./sample-table.js";
@@ -53,7 +54,7 @@ export function clocksOf(tables: readonly SampleTable[], setup: GivenSetup): Clo
       zoneOrigin: stated ? "given" : carried ? "stamps" : "assumed",
       intervalLabel: "start",
       labelOrigin: "inferred",
-      stampForm: [...new Set(tables.map((table) => formOf(table, orders)))].toSorted().join("; "),
+      stampForm: strung(sortedOnce(tables.map((table) => formOf(table, orders))), "; "),
     },
   };
 }
@@ -68,8 +69,8 @@ export function startsOf(scans: readonly ScannedTable[], absolute: boolean, setu
   const base = setup.start === undefined ? 0 : givenInstant(setup.start, setup.zone ?? "UTC");
   const remarks = [
     setup.start === undefined
-      ? `The log does not say when it was recorded: its first sample is put on ${isoUtc(0)}, so all times count from there, and ten-minute intervals do not begin on the ten minutes of a clock (setup: start states it).`
-      : `The log does not say when it was recorded; the start is that of the setup, ${setup.start}.`,
+      ? say`The log does not say when it was recorded: its first sample is put on ${isoUtc(0)}, so all times count from there, and ten-minute intervals do not begin on the ten minutes of a clock (setup: start states it).`
+      : say`The log does not say when it was recorded; the start is that of the setup, ${setup.start}.`,
   ];
   return { starts: scans.map(({ first }) => base + Math.round(first - begin)), remarks };
 }
@@ -110,17 +111,20 @@ function zoneOf(table: SampleTable, setup: GivenSetup, orders: Orders): TimeZone
   return TimeZone.open(ownZone(table) ?? setup.zone ?? "UTC", Math.min(...real), Math.max(...real));
 }
 
-function formOf({ layout, stamps }: SampleTable, orders: Orders): string {
+function formOf({ layout, stamps }: SampleTable, orders: Orders): Text {
   const times = layout.stamps;
-  if (times.kind === "none") return "no times: the rows follow each other evenly";
-  if (times.kind === "count") return "the numbers of the samples";
+  if (times.kind === "none") return say`no times: the rows follow each other evenly`;
+  if (times.kind === "count") return say`the numbers of the samples`;
   if (times.kind === "numbers") {
-    const unit = { s: "seconds", ms: "milliseconds", us: "microseconds", ns: "nanoseconds" }[times.unit];
-    return times.epoch ? `${unit} since 1970-01-01 UTC` : `${unit} from the beginning of the recording`;
+    const unit = { s: say`seconds`, ms: say`milliseconds`, us: say`microseconds`, ns: say`nanoseconds` }[times.unit];
+    return times.epoch ? say`${unit} since 1970-01-01 UTC` : say`${unit} from the beginning of the recording`;
   }
   const order = stamps && orders.get(stamps.dates.form);
   const mark = Math.floor((stamps?.dates.form ?? 0) / 4);
   const date = [...(order?.order ?? "ymd")].join(mark === 0 ? "" : String.fromCharCode(mark));
-  const steps = `in steps of ${Number(((stamps?.place ?? 0) / MICROS.s).toPrecision(6))} s`;
-  return `${date} hh:mm:ss ${steps}${stamps?.hasOffset ? " with offset from UTC" : ""}, ${order?.reason}`;
+  const steps = Number(((stamps?.place ?? 0) / MICROS.s).toPrecision(6));
+  const reason = order?.reason ?? "";
+  return stamps?.hasOffset
+    ? say`${date} hh:mm:ss in steps of ${steps} s with offset from UTC, ${reason}`
+    : say`${date} hh:mm:ss in steps of ${steps} s, ${reason}`;
 }

@@ -1,5 +1,6 @@
 import { UsageError } from "../../errors.js";
 import type { Phase } from "../../recording/quantity.js";
+import { say, type Text } from "../../sentence.js";
 import { channelText, type NamedChannel } from "./channel-entries.js";
 
 /** What a channel is taken for; without `meaning` it is left out and `reason` says why. */
@@ -8,7 +9,7 @@ export interface ChannelUse {
   readonly meaning?: { readonly quantity: "voltage" | "current"; readonly phase: Phase };
   /** The setup says what it is, so that the samples need not show it. */
   readonly stated: boolean;
-  readonly reason: string;
+  readonly reason: Text;
 }
 
 /** Channels that a message names. */
@@ -28,7 +29,7 @@ export function withoutDoubles<Use extends ChannelUse>(file: string, uses: reado
     if (others === undefined) places.set(place, [use]);
     else others.push(use);
   }
-  const left = new Map<Use, string>();
+  const left = new Map<Use, Text>();
   for (const [place, all] of places) {
     if (all.length < 2) continue;
     const [one, other] = all.filter(({ stated }) => stated);
@@ -41,12 +42,12 @@ export function withoutDoubles<Use extends ChannelUse>(file: string, uses: reado
       if (use === one) continue;
       const rivals = all.slice(0, SHOWN + 1).filter((u) => u !== use);
       const names = rivals.slice(0, SHOWN).map((u) => channelText(u.channel));
-      const shown = names.join(", ") + (all.length > SHOWN + 1 ? " and others" : "");
+      const shown = all.length > SHOWN + 1 ? say`${names.join(", ")} and others` : names.join(", ");
       left.set(
         use,
         one === undefined
-          ? `it is ${place} like ${shown}; say in the setup, under channels:, which of them is to be used`
-          : `the setup uses ${channelText(one.channel)} as ${place}`,
+          ? say`it is ${place} like ${shown}; say in the setup, under channels:, which of them is to be used`
+          : say`the setup uses ${channelText(one.channel)} as ${place}`,
       );
     }
   }
@@ -57,7 +58,7 @@ export function withoutDoubles<Use extends ChannelUse>(file: string, uses: reado
 }
 
 /** The same channel, not used. */
-export function leftOut<Use extends ChannelUse>(use: Use, reason: string): Use {
+export function leftOut<Use extends ChannelUse>(use: Use, reason: Text): Use {
   const { meaning: _, ...rest } = use;
   return { ...rest, stated: false, reason } as Use;
 }

@@ -1,6 +1,7 @@
 import { LogError } from "../../errors.js";
 import { type Instant, isoUtc, SECOND } from "../../recording/time.js";
 import type { WaveformBlock, WaveformChannel, WaveformSource } from "../../recording/waveform.js";
+import { say, type Text } from "../../sentence.js";
 
 /** Samples of one file at one rate. */
 export interface Part {
@@ -33,8 +34,8 @@ const FITTING = 0.1;
  * @param parts at least one, of the same channels
  * @throws LogError where parts overlap
  */
-export function joinParts(parts: readonly Part[]): { sources: WaveformSource[]; remarks: string[] } {
-  const remarks: string[] = [];
+export function joinParts(parts: readonly Part[]): { sources: WaveformSource[]; remarks: Text[] } {
+  const remarks: Text[] = [];
   const sources = seriesOf(parts.toSorted((a, b) => a.start - b.start)).map((series) => {
     const rate = meanRate(series);
     return sourceOf(place(series, rate, remarks), rate);
@@ -84,7 +85,7 @@ function refuseOverlap(last: Part, part: Part): void {
   );
 }
 
-function place(series: readonly Part[], rate: number, remarks: string[]): PlacedPart[] {
+function place(series: readonly Part[], rate: number, remarks: Text[]): PlacedPart[] {
   const start = series[0]?.start ?? 0;
   const placed: PlacedPart[] = [];
   let [cursor, expected, largest, misfits] = [0, start, 0, 0];
@@ -101,12 +102,12 @@ function place(series: readonly Part[], rate: number, remarks: string[]): Placed
   }
   if (misfits > 0) {
     remarks.push(
-      `The clock does not fit the sampling rate of ${rate} per second: ${misfits} of ${series.length} joined files begin up to ${Number((largest * 1000).toPrecision(3))} ms beside the sample that they are put on.`,
+      say`The clock does not fit the sampling rate of ${rate} per second: ${misfits} of ${series.length} joined files begin up to ${Number((largest * 1000).toPrecision(3))} ms beside the sample that they are put on.`,
     );
   }
   if (series.some(({ samplesPerSecond }) => samplesPerSecond !== rate)) {
     remarks.push(
-      `The sampling rates of joined files differ by less than 0.1 % (a drifting clock); their mean, ${rate} per second, is used.`,
+      say`The sampling rates of joined files differ by less than 0.1 % (a drifting clock); their mean, ${rate} per second, is used.`,
     );
   }
   return placed;

@@ -1,3 +1,5 @@
+import { say, type Text } from "../../sentence.js";
+
 /** A supply voltage or current of 20 Hz or more changes its sign this often per second. */
 const FEWEST_CHANGES = 40;
 /** Seconds over which changes are counted. */
@@ -44,13 +46,13 @@ export class SignChanges {
   }
 
   /** Why it is none; undefined if it alternates. */
-  reason(): string | undefined {
+  reason(): Text | undefined {
     if (this.alternates) return undefined;
-    if (this.#max < this.#min) return "it holds no values";
-    if (this.#min === 0 && this.#max === 0) return "it is zero throughout";
-    if (this.#min === this.#max) return "it holds the same value throughout";
+    if (this.#max < this.#min) return say`it holds no values`;
+    if (this.#min === 0 && this.#max === 0) return say`it is zero throughout`;
+    if (this.#min === this.#max) return say`it holds the same value throughout`;
     if (this.#min >= 0 || this.#max <= 0)
-      return "its values never change sign, so they are no waveform (an r.m.s. value, direct voltage or contact)";
-    return `it changes sign ${Math.round(this.#most)} times a second at most, too slowly for a supply voltage or current`;
+      return say`its values never change sign, so they are no waveform (an r.m.s. value, direct voltage or contact)`;
+    return say`it changes sign ${Math.round(this.#most)} times a second at most, too slowly for a supply voltage or current`;
   }
 }

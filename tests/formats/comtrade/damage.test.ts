@@ -152,7 +152,7 @@ describe("data that cannot be used get one sentence with line or byte", () => {
 
   it("a factor of 0 is said", async () => {
     const { remarks } = await reopen({}, { cfg: eachVoltage(field(5, "0")) });
-    expect(remarks[0]).toBe('mill.cfg: the channel "VA" has the factor 0, so all its values are 0.');
+    expect(String(remarks[0])).toBe('mill.cfg: the channel "VA" has the factor 0, so all its values are 0.');
   });
 });
 

@@ -35,7 +35,7 @@ describe("sampling rates", () => {
     expect(sources).toHaveLength(1);
     expect(sources[0]?.length).toBe(640);
     expect(sources[0]?.samplesPerSecond).toBeCloseTo(640 / seconds, 9);
-    expect(remarks).toEqual([expect.stringMatching(/83 sampling rates that differ by less than 0.1 %/)]);
+    expect(remarks.map(String)).toEqual([expect.stringMatching(/83 sampling rates that differ by less than 0.1 %/)]);
   });
 
   it("that really differ become separate sources, each at its time", async () => {
@@ -80,7 +80,7 @@ describe("sampling rates", () => {
       expect(sources).toHaveLength(1);
       // Stamps in whole microseconds (times the factor) over 0.2 s.
       expect(Math.abs((sources[0]?.samplesPerSecond ?? 0) / 3200 - 1)).toBeLessThan((1e-6 * factor) / 0.1996875);
-      expect(remarks).toEqual([
+      expect(remarks.map(String)).toEqual([
         expect.stringMatching(/no sampling rate is stated; by the time stamps it is 3(199.9|200)/),
       ]);
     }

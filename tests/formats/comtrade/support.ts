@@ -124,7 +124,7 @@ export async function readAs(changes: Parameters<typeof reopen>[0], texts: Texts
   const read = await samplesOf(source);
   const truth = sines(record(changes));
   for (const [k, values] of read.entries()) expect(largestDifference(values, truth[k])).toBeLessThan(STEP);
-  if (remark === undefined) expect(opened.remarks).toEqual([]);
+  if (remark === undefined) expect(opened.remarks.map(String)).toEqual([]);
   else expect(opened.remarks.join("\n")).toMatch(remark);
   return opened;
 }

@@ -76,7 +76,7 @@ describe("the clock", () => {
     const jitter = even.map((t, i) => t + ([0, 5.9, -3.25, 0.001][i % 4] as number));
     const recording = await read(seconds(jitter.map((t) => t + 600)));
     expect([...seriesOf(recording).axis.starts]).toEqual(even.map((t) => at(0) + (t + 600) * SECOND));
-    expect(recording.ledger.remarks).toEqual([
+    expect(recording.ledger.remarks.map(String)).toEqual([
       "log.csv: 22 stamps beside their tick were put on it; the farthest was 5.9 s away",
     ]);
     expect(recording.ledger.clockSteps).toEqual([]);
@@ -85,7 +85,7 @@ describe("the clock", () => {
   test("may keep ticks of its own", async () => {
     const recording = await read(seconds(even.map((t) => t + 200)));
     expect([...seriesOf(recording).axis.starts]).toEqual(even.map((t) => at(0) + (t + 200) * SECOND));
-    expect(recording.ledger.remarks).toEqual([]);
+    expect(recording.ledger.remarks.map(String)).toEqual([]);
   });
 
   test("may step: stamps beyond the jitter stay and every step is listed", async () => {
@@ -104,7 +104,9 @@ describe("the clock", () => {
     expect([...seriesOf(recording).axis.starts]).toEqual(slow.map((t) => at(0) + t * SECOND));
     expect(seriesOf(recording).axis.interval).toBe(600 * SECOND);
     expect(recording.ledger.clockSteps).toEqual([]);
-    expect(recording.ledger.remarks).toEqual(["log.csv: the distance of rows is off its interval by up to 1 s"]);
+    expect(recording.ledger.remarks.map(String)).toEqual([
+      "log.csv: the distance of rows is off its interval by up to 1 s",
+    ]);
   });
 
   test("leaves gaps that are no steps", async () => {
@@ -176,7 +178,7 @@ test("extremes without a mean and columns without any value are left out with a 
   expect(recording.series.map((s) => s.phase)).toEqual(["L1"]);
   expect(seriesOf(recording).min?.[0]).toBe(230.1);
   expect(seriesOf(recording).max).toBeUndefined();
-  expect(recording.ledger.remarks).toEqual([
+  expect(recording.ledger.remarks.map(String)).toEqual([
     "voltage L1, maximum: its column holds no value and was left out",
     "voltage L2, maximum: logged without its mean, so it was left out",
     "voltage L3, mean: its column holds no value and was left out",

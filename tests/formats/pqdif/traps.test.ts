@@ -24,7 +24,7 @@ async function summary(
 ) {
   const result = await mapRecording([madeFile(observations, { unused })], setup);
   const keys = result.series.map((s) => `${keyText(s)} [${s.unit}] ${s.values.join(" ")}`);
-  return { ...result, keys, reasons: result.ledger.columns.map((c) => c.reason) };
+  return { ...result, keys, reasons: result.ledger.columns.map((c) => String(c.reason)) };
 }
 
 describe("identifiers that lie", () => {
@@ -183,7 +183,7 @@ describe("values that are none", () => {
   it("of unequal numbers of times and values the shorter counts", async () => {
     const { keys, ledger } = await mapped([logOf(U, { times: times(3), name: "V1" })]);
     expect(keys).toEqual(["voltage L1 [V] 230 231 229"]);
-    expect(ledger.remarks).toContain(
+    expect(ledger.remarks.map(String)).toContain(
       'log.pqd: "V1, mean" has other numbers of times and values; the shorter one counts',
     );
   });
@@ -314,7 +314,7 @@ describe("what settings say to apply", () => {
       setup,
     );
     expect([...(series[0]?.values ?? [])]).toEqual([value, value]);
-    expect(ledger.remarks.filter((r) => r.includes('"V1"'))).toHaveLength(remarks);
+    expect(ledger.remarks.filter((r) => String(r).includes('"V1"'))).toHaveLength(remarks);
   });
 
   it("applies ratios to volts and amperes only", async () => {

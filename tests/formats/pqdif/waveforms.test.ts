@@ -102,7 +102,7 @@ describe("sources", () => {
     expect((await read(waveforms[0])).map(([i, [v]]) => [i, v])).toEqual(
       Array.from({ length: 160 }, (_, i) => [i, 1 + i]),
     );
-    expect(ledger.remarks).toEqual([
+    expect(ledger.remarks.map(String)).toEqual([
       "log.pqd: the observation at 2027-03-01T00:00:00.006Z repeats samples of one that began before; they are counted once.",
     ]);
     const inside = await mapped([at(0, [voltage(100)]), at(0.002, [voltage(10, {}, 20)])]);
@@ -171,7 +171,9 @@ describe("sources", () => {
       [1, [200]],
     ]);
     expect(waveforms[0]?.channels[0]?.skewS).toBe(2e-5);
-    expect(ledger.remarks).toEqual(['"U1": values times 100/1, the transducer ratio that the file says to apply']);
+    expect(ledger.remarks.map(String)).toEqual([
+      '"U1": values times 100/1, the transducer ratio that the file says to apply',
+    ]);
   });
 
   it("samples whose marks say that they are missing are missing", async () => {

@@ -19,7 +19,7 @@ async function read(headers: readonly string[], setup: GivenSetup = {}, peaks?: 
     channels: source.channels.map(({ quantity, phase }) => `${quantity} ${phase}`),
     /** At the first crest. */
     crests: samples.map((s) => s[50]),
-    reasons: columns.map(({ reason, meaning }) => (meaning === undefined ? reason : undefined)),
+    reasons: columns.map(({ reason, meaning }) => (meaning === undefined ? String(reason) : undefined)),
     columns,
   };
 }
@@ -130,7 +130,7 @@ describe("the setup", () => {
       ["voltage L3", "current L3"],
       [325, -14],
     ]);
-    expect(columns.map(({ reason }) => reason).slice(1)).toEqual([
+    expect(columns.map(({ reason }) => String(reason)).slice(1)).toEqual([
       expect.stringContaining("no unit is stated, taken as A; inverted by the setup"),
       "the setup leaves it out",
     ]);

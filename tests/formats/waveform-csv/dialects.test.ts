@@ -61,7 +61,9 @@ describe("what is missing or damaged", () => {
 
   test("a last line that is cut off is left out and said so", async () => {
     const recording = await open(plain.slice(0, -4));
-    expect(recording.ledger.remarks).toContain("log.csv, line 1201: the last line is cut off and was left out");
+    expect(recording.ledger.remarks.map(String)).toContain(
+      "log.csv, line 1201: the last line is cut off and was left out",
+    );
     expect(await samplesOf(onlySource(recording))).toEqual(expected(10_000, 1199));
   });
 
