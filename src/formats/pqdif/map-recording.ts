@@ -1,6 +1,6 @@
 import { LogError, UsageError } from "../../errors.js";
 import type { LoggedEvent } from "../../recording/logged-event.js";
-import type { ColumnReading, Ledger, LoggedSeries, ObservationReading } from "../../recording/recording.js";
+import type { Ledger, LoggedSeries, ObservationReading } from "../../recording/recording.js";
 import type { GivenSetup } from "../../recording/setup.js";
 import { HOUR } from "../../recording/time.js";
 import type { WaveformSource } from "../../recording/waveform.js";
@@ -9,15 +9,17 @@ import { byKey, joinColumns } from "../csv/join.js";
 import { timeAxes } from "../csv/time-axis.js";
 import type { Part } from "../waveform/join.js";
 import { type Clock, clockOf, instantOf, type Label, labelsOf, placeRows } from "./clock.js";
-import { categoryOf, triggerText } from "./event-kinds.js";
-import { eventsOf, isListOfEvents, uniqueEvents } from "./events.js";
+import { eventsOf, uniqueEvents } from "./events.js";
 import { type Field, type Fields, fieldsOf } from "./fields.js";
+import { sourcesOf } from "./join-waveforms.js";
 import { LogReader } from "./log-reader.js";
-import type { PqdifFile, PqdifObservation } from "./model.js";
-import { draftsOf, isWanted, onePerPlace, type Recognised, recognise } from "./recognise.js";
+import type { PqdifFile } from "./model.js";
+import { onePerPlace } from "./one-per-place.js";
+import { columnReadings, type FieldUses, observationReading } from "./readings.js";
+import { draftsOf, isWanted, recognise } from "./recognise.js";
 import { type SampledField, sampledFields } from "./sampled-fields.js";
 import { type RawTable, tablesOf } from "./tables.js";
-import { sourcesOf, WaveformReader } from "./waveforms.js";
+import { WaveformReader } from "./waveforms.js";
 
 /** What PQDIF files hold, in the terms of a recording. */
 export interface Mapped {
@@ -30,12 +32,8 @@ export interface Mapped {
 /** Told how many of the observations are read. */
 type Step = (done: number, of: number) => void;
 
-interface ReadFile {
+interface ReadFile extends FieldUses {
   readonly file: PqdifFile;
-  readonly recognised: readonly Recognised[];
-  readonly sampled: ReadonlyMap<Field, SampledField>;
-  readonly waves: WaveformReader;
-  readonly leftOut: ReadonlyMap<Recognised, Text>;
   readonly tables: readonly RawTable[];
   readonly observations: readonly ObservationReading[];
   readonly events: readonly LoggedEvent[];
@@ -189,73 +187,6 @@ function refuseUnmatched(files: readonly PqdifFile[], fields: readonly Fields[],
         : `the setup names the column "${column}" under columns:, which ${files.length === 1 ? `${names} does not have` : "none of the files has"}; write it exactly as inspect shows it, or give its position`,
     );
   }
-}
-
-function observationReading(
-  file: string,
-  observation: PqdifObservation,
-  { rows, samples, events }: { rows: number; samples: number; events: number },
-  toInstant: (stored: number) => number,
-): ObservationReading {
-  const { name, start, triggered, triggerMethod, disturbance, channels } = observation;
-  const longest = Math.max(0, ...channels.flatMap((channel) => channel.series.map(({ count }) => count)));
-  const category = categoryOf(disturbance)?.name;
-  const use =
-    rows > 0 && samples > 0
-      ? say`logged values and waveforms`
-      : rows > 0
-        ? say`logged values`
-        : samples > 0
-          ? say`waveforms`
-          : events > 0
-            ? say`an event or a list of events`
-            : say`nothing: none of its channels is used, see there`;
-  return {
-    file,
-    name: name.trim(),
-    start: toInstant(start),
-    ...(triggered !== undefined && { triggered: toInstant(triggered) }),
-    trigger: triggerText(triggerMethod),
-    ...(category !== undefined && { category }),
-    channels: channels.length,
-    rows: longest,
-    use,
-  };
-}
-
-function columnReadings({ recognised, leftOut, sampled, waves }: ReadFile): ColumnReading[] {
-  const logged = recognised.map((one): ColumnReading => {
-    const { field, meaning, flag, reason } = one;
-    const place = { file: field.file, position: field.position, header: field.header };
-    const why = leftOut.get(one);
-    if (why !== undefined) return { ...place, reason: String(why) };
-    if (meaning === undefined && isListOfEvents(field)) {
-      return { ...place, use: "events", reason: String(say`magnitude or duration of events`) };
-    }
-    return {
-      ...place,
-      ...(meaning !== undefined && { meaning }),
-      ...(flag === true && { use: "flag" as const }),
-      reason: String(reason),
-    };
-  });
-  const channels = [...sampled.values()].map(({ field, meaning, reason }): ColumnReading => {
-    const place = { file: field.file, position: field.position, header: field.header, sampled: true as const };
-    if (meaning === undefined || !waves.used.has(field)) {
-      return {
-        ...place,
-        reason: String(
-          meaning === undefined ? reason : (waves.problems.get(field) ?? say`it is empty in all observations`),
-        ),
-      };
-    }
-    return {
-      ...place,
-      meaning: { ...meaning, statistic: "samples", writtenUnit: meaning.quantity === "voltage" ? "V" : "A" },
-      reason: String(reason),
-    };
-  });
-  return [...logged, ...channels].sort((a, b) => a.position - b.position);
 }
 
 /** The label for the report; of several the least certain counts. */
