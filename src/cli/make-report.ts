@@ -4,11 +4,12 @@ import { UsageError } from "../errors.js";
 import { type FolderContent, identify, MANIFEST, type Manifest, manifestText, SETUP } from "../evidence/manifest.js";
 import { sha256 } from "../evidence/sha256.js";
 import type { LogFile, Progress } from "../recording/log-file.js";
-import type { GivenSetup } from "../recording/setup.js";
+import { type GivenSetup, setupSchema } from "../recording/setup.js";
 import { RENDERERS } from "../report/index.js";
 import { resultsText } from "../report/json.js";
 import { LANGUAGES } from "../report/languages/index.js";
 import type { Language } from "../report/languages/language.js";
+import type { RenderedFile, Renderer } from "../report/renderer.js";
 import type { Assessment } from "../rules/assessment.js";
 import { say } from "../sentence.js";
 import { packagedText, vegaScript } from "./files.js";
@@ -36,12 +37,14 @@ const SETUP_HEAD =
 
 /**
  * From opened logs to the files of the report folder. Same logs, same request: same bytes.
+ * @param lacking where given, an output that this machine has not the fonts for is told and left out
  * @throws LogError, UsageError as `assess`
  */
 export async function makeReport(
   logs: readonly LogFile[],
   request: ReportRequest,
   progress: Progress,
+  lacking?: (format: string, why: string) => void,
 ): Promise<MadeReport> {
   const { tool, setup, ruleSets, run } = request;
   const [{ ruleSet }, ...comparedWith] = ruleSets;
@@ -59,7 +62,7 @@ export async function makeReport(
     }),
     progress,
   });
-  const setupText = `${SETUP_HEAD}${stringify(setup, { lineWidth: 0 })}`;
+  const setupText = setupFile(setup);
   const context = {
     language,
     vega: vegaScript,
@@ -73,7 +76,7 @@ export async function makeReport(
   const files: (FolderContent & { fonts?: "machine" })[] = [{ path: SETUP, content: setupText }, ...copies];
   for (const [i, renderer] of renderers.entries()) {
     progress(`writing ${renderer.id}`, i / renderers.length);
-    for (const file of await renderer.render(assessment, measurements, context)) {
+    for (const file of await rendered(renderer, lacking, () => renderer.render(assessment, measurements, context))) {
       files.push({ ...file, ...(renderer.fonts !== undefined && { fonts: renderer.fonts }) });
     }
   }
@@ -89,6 +92,25 @@ export async function makeReport(
     ...(request.signer !== undefined && { signer: request.signer }),
   };
   return { assessment, language, files: [...files, { path: MANIFEST, content: manifestText(manifest) }] };
+}
+
+/** Text of setup.yaml, its entries in the order of the schema; read again it gives the same setup and text. */
+export function setupFile(setup: GivenSetup): string {
+  return `${SETUP_HEAD}${stringify(setupSchema.parse(setup), { lineWidth: 0 })}`;
+}
+
+async function rendered(
+  { id, fonts }: Renderer,
+  lacking: ((format: string, why: string) => void) | undefined,
+  render: () => Promise<readonly RenderedFile[]>,
+): Promise<readonly RenderedFile[]> {
+  if (fonts === undefined || lacking === undefined) return render();
+  try {
+    return await render();
+  } catch (error) {
+    lacking(id, error instanceof Error ? error.message : String(error));
+    return [];
+  }
 }
 
 /** Where a user's own limit set lies in the report folder. */

@@ -21,12 +21,16 @@ export function verificationText(v: Verification): string {
   return printable(`${lines.join("\n")}\n`);
 }
 
-function answer({ holds, rerun, faults }: Verification): Text {
+function answer({ holds, rerun, faults, fontDependent }: Verification): Text {
+  if (holds && rerun.state === "same" && rerun.notMade.length > 0)
+    return say`The report is untouched. Of what could be made again from the logs on this machine, all is the same byte for byte.`;
   if (holds && rerun.state === "same")
     return say`The report is untouched, and made again from the logs it is the same byte for byte.`;
   if (holds)
     return say`The report folder is untouched. It was not made again from the logs, so its result was not checked.`;
   if (faults.length === 0) return say`The report could not be made again from the logs.`;
+  if (faults.every(({ kind, byte, file }) => kind === "rerun" && byte !== undefined && fontDependent.includes(file)))
+    return say`The report folder is untouched. Made again from the logs, all is the same except files that depend on the fonts of the machine.`;
   return faults.length === 1 ? say`1 thing does not hold.` : say`${faults.length} things do not hold.`;
 }
 
@@ -41,6 +45,7 @@ function checked(v: Verification): Text[] {
         ]),
     signatureText(v),
     rerunText(v),
+    ...notMadeText(v),
     ...versionText(v),
   ];
 }
@@ -61,9 +66,9 @@ function signatureText({ signature }: Verification): Text {
 function rerunText({ rerun }: Verification): Text {
   switch (rerun.state) {
     case "same":
-      return say`Re-run: made again from the logs, setup and limit sets; all ${rerun.files} files are the same byte for byte.`;
+      return say`Re-run: made again from the logs, setup and limit sets; all ${rerun.files} files made are the same byte for byte.`;
     case "different":
-      return say`Re-run: made again from the logs, setup and limit sets; of ${rerun.files} files not all are the same.`;
+      return say`Re-run: made again from the logs, setup and limit sets; of ${rerun.files} files made not all are the same.`;
     case "failed":
       return say`Re-run: stopped: ${rerun.why}`;
     case "not-run":
@@ -72,6 +77,14 @@ function rerunText({ rerun }: Verification): Text {
         return say`Re-run: not done, because the setup or a limit set in the folder does not hold.`;
       return say`Re-run: not done, because these logs were not found unchanged: ${rerun.logs.join(", ")}. Name them after the folder.`;
   }
+}
+
+function notMadeText({ rerun }: Verification): Text[] {
+  if (rerun.state !== "same" && rerun.state !== "different") return [];
+  return rerun.notMade.map(
+    ({ format, why }) =>
+      say`Not made again on this machine, so compared with the manifest only: what "--format ${format}" gives. The reason: ${why}`,
+  );
 }
 
 function versionText({ tool, writtenBy: by }: Verification): Text[] {
@@ -124,7 +137,7 @@ function faultText({ kind, file, expected = "", found, byte, detail = "" }: Faul
     case "rerun":
       if (byte === undefined) return say`re-run: ${file} ${RERUN[detail] ?? detail}`;
       return v.fontDependent.includes(file)
-        ? say`re-run: ${file} differs from byte ${byte} on; it is drawn with the fonts of the machine, so other fonts are enough to explain this`
+        ? say`re-run: ${file} differs from byte ${byte} on; it depends on the fonts of the machine, so other fonts alone can explain this`
         : say`re-run: ${file} differs from byte ${byte} on`;
   }
 }

@@ -10,13 +10,15 @@ export const MANIFEST = "manifest.json";
 export const SIGNATURE = "manifest.json.sig";
 export const SETUP = "setup.yaml";
 
+/** A name without folders: who checks a folder must not be led to other places of the machine by it. */
+const fileName = z.string().regex(/^(?!\.{1,2}$)[^/\\\0]+$/);
 const identified = { bytes: z.int().min(0), sha256: z.string().regex(/^[0-9a-f]{64}$/) };
 
 const contentSchema = z.strictObject({
   schema: z.literal(1),
   tool: z.strictObject({ name: z.string(), version: z.string() }),
   /** Sorted by name and hash. */
-  logs: z.array(z.strictObject({ name: z.string(), ...identified })),
+  logs: z.array(z.strictObject({ name: fileName, ...identified })),
   /** Options of `assess` beside those that setup.yaml holds. */
   run: z.strictObject({
     /** Ids of the program's limit sets, or paths of a user's own in this folder; the first decides. */

@@ -10,7 +10,7 @@ export interface Renderer {
   /** What `--format` calls it. */
   readonly id: string;
   readonly title: string;
-  /** Set where the bytes depend on the fonts of the machine. */
+  /** Set where the bytes depend, or may depend, on the fonts of the machine. */
   readonly fonts?: "machine";
   render(assessment: Assessment, measurements: Measurements, context: RenderContext): Promise<readonly RenderedFile[]>;
 }

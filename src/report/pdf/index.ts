@@ -21,6 +21,8 @@ import { aboutReport, conformity } from "./statement.js";
  */
 export const pdfReport: Renderer = {
   id: "pdf",
+  // A font of the machine that has the name of the compiler's own is taken before it.
+  fonts: "machine",
   title: "report.pdf: the report on paper, with a first page in plain words and results.json attached",
   render: async (result, measurements, context) => {
     const document = await reportDocument(result, measurements, context);
