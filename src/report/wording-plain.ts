@@ -112,7 +112,7 @@ function plainPlace({ quantity, phase, order }: Row): Text {
   return phase === "system" ? of : say`${of} on phase ${phase}`;
 }
 
-export function verdictAnswer(verdict: Verdict, rules: string): Text {
+export function verdictAnswer(verdict: Verdict, rules: Text): Text {
   switch (verdict) {
     case "does-not-conform":
       return say`Yes. The supply did not keep to the rules of “${rules}”.`;

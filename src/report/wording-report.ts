@@ -1,6 +1,5 @@
 import type { Assessment } from "../rules/assessment.js";
 import { type Sentence, say, type Text } from "../sentence.js";
-import { IDENTITY as STATED } from "./wording-identity.js";
 import { HEADINGS } from "./wording-page.js";
 
 /** Headings and sentences of the paginated report, as far as it has more than the page for screens. */
@@ -8,7 +7,6 @@ import { HEADINGS } from "./wording-page.js";
 export const NOT_STATED = say`not stated`;
 
 export const REPORT_HEADINGS = {
-  about: say`About this report`,
   contents: say`Contents`,
   statement: say`Statement of conformity`,
   everyRow: say`Annex A: every phase and order`,
@@ -39,8 +37,8 @@ export function headHash(sources: Assessment["sources"]): Text {
     : say`SHA-256 of the first of ${sources.length} log files begins ${hash}`;
 }
 
-export const IDENTITY = {
-  ...STATED,
+/** Beside what wording-identity.ts names. */
+export const ABOUT = {
   place: say`Where it was measured`,
   item: say`What was measured`,
   method: say`Method`,
@@ -61,6 +59,8 @@ export const EXTERNAL_TEXT = say`The log files and all entries marked â€œgivenâ€
 export const COPY_NOTE = say`The results relate only to the supply at the place and in the time recorded. This report may be passed on only as a whole, unless whoever authorised it agrees in writing.`;
 
 export const OPINION_NOTE = say`Findings that name a cause are interpretations of the recorded pattern, not measured results.`;
+
+export const SETUP_NOTE = say`Measurement setup of this report, with which it can be made again.`;
 
 export const MACHINE_NOTE = say`The whole result for programs, results.json, is attached to this file.`;
 

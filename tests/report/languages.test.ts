@@ -6,7 +6,9 @@ import { type GivenSetup, setupSchema } from "../../src/recording/setup.js";
 import { htmlReport } from "../../src/report/html/index.js";
 import { resultsText } from "../../src/report/json.js";
 import { LANGUAGES } from "../../src/report/languages/index.js";
-import { ENGLISH, inLanguage, type Language } from "../../src/report/languages/language.js";
+import { ENGLISH, inLanguage, type Language, translated } from "../../src/report/languages/language.js";
+import type { ProofSummary } from "../../src/report/pdf/annex.js";
+import { reportDocument } from "../../src/report/pdf/index.js";
 import { svg } from "../../src/report/pictures.js";
 import { terminalText } from "../../src/report/terminal.js";
 import { say } from "../../src/sentence.js";
@@ -197,6 +199,16 @@ describe.each(RESULTS)("%s", async (_, make) => {
     expect(numbersIn(shownText(page))).toEqual(numbersIn(shownText(plain)));
   });
 
+  it("has none in the document that becomes the PDF", async () => {
+    const document = await reportDocument(assessment, measurements, { ...CONTEXT, language: PSEUDO });
+    const proof = JSON.parse(await CONTEXT.packaged("assets/proof.json")) as ProofSummary;
+    const hashes = assessment.sources.map(({ sha256 }) => sha256.slice(0, 16));
+    const measured = proof.tables.flatMap(({ title, source, nearest }) => [source, title, nearest.what]);
+    const same = [...measured, ...known, ...hashes, proof.version];
+    const texts = textsIn(translated({ ...document, attached: [] }, PSEUDO));
+    expect(escaped(texts.join("\n"), same).join(" ")).toBe("");
+  });
+
   it("hands translated words to the live charts", async () => {
     const page = await pageIn(PSEUDO);
     const charts = [...page.matchAll(/<script type="application\/json">(.*?)<\/script>/g)].map((m) =>
@@ -237,3 +249,11 @@ it("numbers carry the decimal mark, times and numbers of versions do not", () =>
   expect(inLanguage(say`${253.5} V at ${"12:10"}, ${"EN 50160, 4.2.2"}`, german)).toContain("253,5");
   expect(inLanguage(say`${253.5} V at ${"12:10"}, ${"EN 50160, 4.2.2"}`, german)).toContain("4.2.2");
 });
+
+/** Every text of a document's blocks; of pictures what they show. */
+function textsIn(data: unknown, key = ""): string[] {
+  if (["kind", "verdict", "page"].includes(key)) return [];
+  if (typeof data === "string") return [key === "svg" ? shownText(data) : data];
+  if (typeof data !== "object" || data === null) return [];
+  return Object.entries(data).flatMap(([name, value]) => textsIn(value, name));
+}

@@ -56,9 +56,16 @@ describeWithPoppler("report.pdf", async () => {
     await expect(compilePdf(silent, template, ENGLISH, "ua-1")).rejects.toThrow(/alt/);
   });
 
-  it("carries results.json byte for byte", () => {
+  it("carries results.json, and the setup of a report folder, byte for byte", async () => {
     expect([...pdf.attached.keys()]).toEqual(["results.json"]);
     expect(pdf.attached.get("results.json")?.toString("utf8")).toBe(resultsText(report.assessment));
+    const setup = "site: Bäckerei # first\n";
+    const context = { ...CONTEXT, setup, resultsSha256: "cd".repeat(32) };
+    const [file] = await pdfReport.render(report.assessment, report.measurements, context);
+    const inFolder = readPdf(file?.content as Uint8Array);
+    expect(inFolder.attached.get("setup.yaml")?.toString("utf8")).toBe(setup);
+    expect(inFolder.attached.get("results.json")?.toString("utf8")).toBe(resultsText(report.assessment));
+    expect(inFolder.pages[1]?.replaceAll(" ", "")).toContain("cd".repeat(32));
   });
 
   it("prints the statement and every counted row with the numbers of the result", () => {

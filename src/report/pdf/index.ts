@@ -4,8 +4,9 @@ import { resultsText } from "../json.js";
 import { inLocalTime, instantOf, localClock } from "../local-time.js";
 import type { RenderContext, Renderer } from "../renderer.js";
 import { HEADINGS } from "../wording-page.js";
-import { endText, headHash, headNumber, MACHINE_NOTE, PAGE_OF } from "../wording-report.js";
+import { endText, headHash, headNumber, MACHINE_NOTE, PAGE_OF, SETUP_NOTE } from "../wording-report.js";
 import { glossary, proof } from "./annex.js";
+import { beside } from "./beside.js";
 import { compilePdf, type Document } from "./compile.js";
 import { events } from "./events.js";
 import { findings, recordingLedger, ruleSet, setupAndInstrument } from "./evidence.js";
@@ -24,6 +25,8 @@ export const pdfReport: Renderer = {
   // A font of the machine that has the name of the compiler's own is taken before it.
   fonts: "machine",
   title: "report.pdf: the report on paper, with a first page in plain words and results.json attached",
+  // Only where a family with the name of the PDF's font is installed, which the compiler then takes before its own.
+  fonts: "machine",
   render: async (result, measurements, context) => {
     const document = await reportDocument(result, measurements, context);
     const template = await context.packaged("assets/report.typ");
@@ -34,7 +37,7 @@ export const pdfReport: Renderer = {
 export async function reportDocument(
   result: Assessment,
   measurements: Measurements,
-  { language, packaged }: RenderContext,
+  { language, packaged, setup, resultsSha256 }: RenderContext,
 ): Promise<Document> {
   const assessment = inLocalTime(result);
   const { report, recording, sources } = assessment;
@@ -46,13 +49,14 @@ export async function reportDocument(
     date: instantOf(recording.end),
     first: plainPage(assessment, measurements, clock),
     blocks: [
-      ...aboutReport(assessment),
+      ...aboutReport(assessment, resultsSha256),
       { kind: "contents", text: HEADINGS.contents },
       { kind: "page" },
       ...conformity(assessment, clock),
       ...requirementsTable(assessment, clock),
       ...(await pictures(assessment, measurements, language)),
       ...(await events(assessment, measurements, clock, language)),
+      ...(await beside(assessment, clock, language)),
       ...recordingLedger(assessment),
       ...findings(assessment),
       ...exclusions(assessment, clock),
@@ -64,6 +68,17 @@ export async function reportDocument(
       { kind: "end", text: endText(report.number) },
     ],
     attached: [
+      ...(setup === undefined
+        ? []
+        : [
+            {
+              name: "setup.yaml",
+              content: setup,
+              type: "application/yaml",
+              relationship: "source" as const,
+              description: SETUP_NOTE,
+            },
+          ]),
       {
         name: "results.json",
         content: resultsText(result),

@@ -1,6 +1,6 @@
 import type { Measurements } from "../../recording/measurements.js";
 import type { Assessment } from "../../rules/assessment.js";
-import { capital, say, strung, type Text } from "../../sentence.js";
+import { capital, say, stated, strung, type Text } from "../../sentence.js";
 import { instantOf, type LocalClock, localTime } from "../local-time.js";
 import { byBadness, byRequirement, decidingWeek } from "../rows.js";
 import { verdictWord } from "../wording.js";
@@ -62,13 +62,13 @@ function promised(assessment: Assessment): Block[] {
   const week = decidingWeek(assessment);
   const { title } = assessment.ruleSet;
   const groups = week === undefined ? [] : byRequirement(assessment, week).filter(({ worst }) => worst.binding);
-  if (groups.length === 0) return [paragraph(strung([title, W.promisedNothing], ". "))];
+  if (groups.length === 0) return [paragraph(strung([stated(title), W.promisedNothing], ". "))];
   const voltage = groups.filter(({ worst }) => worst.quantity === "voltage");
   const others = new Map(
     groups.flatMap(({ worst: { quantity } }) => (quantity === "voltage" ? [] : [[quantity, plainName(quantity)]])),
   );
   return [
-    paragraph(say`The rules applied are “${title}”. They say:`),
+    paragraph(say`The rules applied are “${stated(title)}”. They say:`),
     {
       kind: "list",
       items: [
@@ -132,7 +132,7 @@ function broken(assessment: Assessment, { eventsSought }: Measurements, clock: L
     counts.length > 0 ? eventsSentence(strung(counts, ", ")) : eventsSought ? W.noEvents : W.noEventsSought,
   ];
   return [
-    { kind: "lead", verdict, word: verdictWord(verdict), text: verdictAnswer(verdict, ruleSet.title) },
+    { kind: "lead", verdict, word: verdictWord(verdict), text: verdictAnswer(verdict, stated(ruleSet.title)) },
     ...(rows.length > 0
       ? [{ kind: "list" as const, items: rows.map((row) => capital(brokenText(row, summary, clock))) }]
       : []),

@@ -4,13 +4,23 @@ import { coverageText } from "../html/requirements.js";
 import { instantOf, type LocalClock, localTime } from "../local-time.js";
 import { requirementTitle } from "../rows.js";
 import { quantityName, verdictWord, weekEnd } from "../wording.js";
+import { IDENTITY as I, IDENTITY_HEADING } from "../wording-identity.js";
 import { setupValue } from "../wording-log.js";
-import { CONFIRMED, COUNTING, HEADINGS, NONE, recordedText, WEEK_COLUMNS, weekKindText } from "../wording-page.js";
 import {
+  CONFIRMED,
+  COUNTING,
+  HEADINGS,
+  NONE,
+  RESULTS_IDENTITY,
+  recordedText,
+  WEEK_COLUMNS,
+  weekKindText,
+} from "../wording-page.js";
+import {
+  ABOUT as A,
   COPY_NOTE,
   EXTERNAL_TEXT,
   REPORT_HEADINGS as H,
-  IDENTITY as I,
   itemText,
   MACHINE_NOTE,
   methodText,
@@ -34,7 +44,7 @@ import {
 import { type Block, type Cell, heading, note, paragraph, table } from "./blocks.js";
 
 /** What ISO/IEC 17025:2017, 7.8.2, asks a report to say of itself; what was not given says so. */
-export function aboutReport(assessment: Assessment): Block[] {
+export function aboutReport(assessment: Assessment, resultsSha256: string | undefined): Block[] {
   const { report, setup, ruleSet } = assessment;
   const said = (text: Text | undefined): Cell => text ?? NOT_STATED;
   const places = [setup.site?.value, setup.measuringPoint?.value].filter((text) => text !== undefined);
@@ -44,7 +54,7 @@ export function aboutReport(assessment: Assessment): Block[] {
     return entry === undefined ? NOT_STATED : setupValue(key, entry.value);
   };
   return [
-    heading(1, H.about),
+    heading(1, IDENTITY_HEADING),
     {
       kind: "pairs",
       rows: [
@@ -55,22 +65,23 @@ export function aboutReport(assessment: Assessment): Block[] {
             ? NOT_STATED
             : { text: laboratory.name, note: laboratory.address ?? strung(["(", NOT_STATED, ")"]) },
         ],
-        [I.place, places.length === 0 ? NOT_STATED : places.join(", ")],
+        [A.place, places.length === 0 ? NOT_STATED : places.join(", ")],
         [I.customer, said(report.customer)],
         [I.requestedBy, said(report.requestedBy)],
         [I.performedBy, said(report.performedBy)],
-        [I.item, itemText(stated("connection"), stated("declaredVoltage"))],
-        [I.method, methodText(ruleSet)],
-        [I.recorded, recordedText(assessment)],
+        [A.item, itemText(stated("connection"), stated("declaredVoltage"))],
+        [A.method, methodText(ruleSet)],
+        [A.recorded, recordedText(assessment)],
         [I.issued, said(report.issued)],
         [I.samplingPlan, said(report.samplingPlan)],
         [I.deviations, said(report.deviations)],
-        [I.external, EXTERNAL_TEXT],
+        [A.external, EXTERNAL_TEXT],
         [I.authorisedBy, said(report.authorisedBy)],
       ],
     },
     note(COPY_NOTE),
     note(strung([OPINION_NOTE, MACHINE_NOTE], " ")),
+    ...(resultsSha256 === undefined ? [] : [note(strung([RESULTS_IDENTITY, resultsSha256], " "))]),
   ];
 }
 
