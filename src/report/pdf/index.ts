@@ -25,8 +25,6 @@ export const pdfReport: Renderer = {
   // A font of the machine that has the name of the compiler's own is taken before it.
   fonts: "machine",
   title: "report.pdf: the report on paper, with a first page in plain words and results.json attached",
-  // Only where a family with the name of the PDF's font is installed, which the compiler then takes before its own.
-  fonts: "machine",
   render: async (result, measurements, context) => {
     const document = await reportDocument(result, measurements, context);
     const template = await context.packaged("assets/report.typ");
