@@ -9,6 +9,7 @@ import { coveredCharacters } from "../../src/report/pdf/glyphs.js";
 import { pdfReport, reportDocument } from "../../src/report/pdf/index.js";
 import { decidingWeek } from "../../src/report/rows.js";
 import { allowedText, foundText, limitText, worstText, worstTimeText } from "../../src/report/wording.js";
+import { complaintText } from "../../src/report/wording-complaints.js";
 import { statement } from "../../src/report/wording-statement.js";
 import type { Text } from "../../src/sentence.js";
 import { describeWithPoppler, plain, type ReadPdf, readPdf } from "../support/poppler.js";
@@ -172,6 +173,25 @@ describeWithPoppler("report.pdf", async () => {
     expect(many).toContain(`${LISTED} of ${LISTED + 60} events, worst first`);
     expect(many).toContain(` ${LISTED}. voltage dip`);
     expect(many).not.toContain(` ${LISTED + 1}. voltage dip`);
+  });
+
+  it("answers complaints and shows the days and the measured values beside the verdict", async () => {
+    const given = {
+      complaints: [{ at: "2026-03-04T13:00", what: "lights flicker in the barn" }],
+      comments: [{ at: "2026-03-05T10:00", phase: "L2" as const, text: "cover opened" }],
+    };
+    const more = await sampleReport({ orders: 2, given });
+    const local = inLocalTime(more.assessment);
+    const text = whole(readPdf(await rendered(more)));
+    const [complaint] = local.complaints;
+    expect(text).toContain("Wed 4 Mar 2026 13:00: lights flicker in the barn");
+    expect(text).toContain(told(complaintText(local, complaint as never, localClock(local.recording))));
+    expect(text).toContain("cover opened");
+    for (const { rows } of local.days)
+      for (const { outside, n } of rows.slice(0, 3)) expect(text).toContain(`${outside} of ${n} outside`);
+    const voltage = local.summary.find(({ quantity, phase }) => quantity === "voltage" && phase === "L2");
+    expect(text).toContain(`${voltage?.max.toFixed(1)} V`);
+    expect(text).toContain("Measured values");
   });
 
   it("warns of dangers before anything else", async () => {

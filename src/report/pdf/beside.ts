@@ -54,6 +54,9 @@ export async function beside(assessment: Assessment, clock: LocalClock, language
   ];
 }
 
+/** Equal columns but for one, which is twice as wide. */
+const wideAt = (wide: number, titles: readonly Text[]) =>
+  titles.map((title, i) => [title, i === wide ? 2 : 1] as const);
 const even = (titles: readonly Text[]) => titles.map((title) => [title, 1] as const);
 
 function complaints(assessment: Assessment): Block[] {
@@ -179,7 +182,7 @@ async function shift(assessment: Assessment, clock: LocalClock, language: Langua
       ...(main.phases.length > 1 ? [[SHIFT_WORDS.all, rangesText(main.all)]] : []),
     ]),
     table(
-      even([S.phase, S.requirement, ...(hasAllowed ? [S.allowed] : []), ...found.steps.map(stepHeading)]),
+      wideAt(1, [S.phase, S.requirement, ...(hasAllowed ? [S.allowed] : []), ...found.steps.map(stepHeading)]),
       main.rows.map(({ phase, requirement, n, allowed, outside }) => [
         phase,
         requirementTitle(assessment, requirement),

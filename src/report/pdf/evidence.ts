@@ -45,10 +45,10 @@ export function recordingLedger({ recording: r, sources, tool }: Assessment): Bl
     heading(2, HEADINGS.files),
     table(
       [
-        [T.file, 2],
+        [T.file, 1],
         [T.size, 0, "right"],
         [T.format, 0],
-        [T.sha256, 3],
+        [T.sha256, 3.2],
       ],
       sources.map(({ name, bytes, format, sha256 }) => [name, String(bytes), format, sha256]),
     ),

@@ -15,6 +15,7 @@ import { pictures } from "./pictures.js";
 import { plainPage } from "./plain-page.js";
 import { everyRow, requirementsTable } from "./requirements.js";
 import { aboutReport, conformity } from "./statement.js";
+import { summary } from "./summary.js";
 
 /**
  * report.pdf: one page for everybody, then the whole result for engineers and lawyers; PDF/A-3, tagged, with results.json
@@ -54,6 +55,7 @@ export async function reportDocument(
       ...requirementsTable(assessment, clock),
       ...(await pictures(assessment, measurements, language)),
       ...(await events(assessment, measurements, clock, language)),
+      ...summary(assessment),
       ...(await beside(assessment, clock, language)),
       ...recordingLedger(assessment),
       ...findings(assessment),
