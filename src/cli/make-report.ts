@@ -29,7 +29,7 @@ export interface MadeReport {
   readonly assessment: Assessment;
   readonly language: Language;
   /** Every file of the folder; the manifest is the last one. */
-  readonly files: readonly FolderContent[];
+  readonly files: readonly (FolderContent & { readonly fonts?: "machine" })[];
 }
 
 const SETUP_HEAD =

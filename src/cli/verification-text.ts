@@ -16,7 +16,9 @@ export function verificationText(v: Verification): string {
     "",
     say`To compare with what the other side holds`,
     say`  SHA-256 of manifest.json  ${v.manifest.sha256}`,
-    ...(v.results === undefined ? [] : [say`  SHA-256 of results.json   ${v.results} (the report prints this one)`]),
+    ...(v.results === undefined
+      ? []
+      : [say`  SHA-256 of results.json   ${v.results} (report.html prints the one it was made with)`]),
   ];
   return printable(`${lines.join("\n")}\n`);
 }
@@ -31,23 +33,23 @@ function answer({ holds, rerun, faults, fontDependent }: Verification): Text {
   if (faults.length === 0) return say`The report could not be made again from the logs.`;
   if (faults.every(({ kind, byte, file }) => kind === "rerun" && byte !== undefined && fontDependent.includes(file)))
     return say`The report folder is untouched. Made again from the logs, all is the same except files that depend on the fonts of the machine.`;
-  return faults.length === 1 ? say`1 thing does not hold.` : say`${faults.length} things do not hold.`;
+  const files = new Set(faults.map(({ file }) => file)).size;
+  return files === 1 ? say`1 file does not hold.` : say`${files} files do not hold.`;
 }
 
 function checked(v: Verification): Text[] {
   return [
-    ...(v.writtenBy === undefined
-      ? []
-      : [
-          v.manifest.files === 1
-            ? say`Folder: 1 file compared with its SHA-256 in manifest.json.`
-            : say`Folder: ${v.manifest.files} files compared with their SHA-256 in manifest.json.`,
-        ]),
+    ...(v.writtenBy === undefined ? [] : [folderText(v)]),
     signatureText(v),
     rerunText(v),
     ...notMadeText(v),
     ...versionText(v),
   ];
+}
+
+function folderText({ manifest, faults }: Verification): Text {
+  const off = faults.filter(({ kind }) => kind === "changed" || kind === "missing").length;
+  return say`Folder: of the ${manifest.files} files that manifest.json lists, ${manifest.files - off} have the SHA-256 that it gives.`;
 }
 
 function signatureText({ signature }: Verification): Text {
@@ -66,9 +68,9 @@ function signatureText({ signature }: Verification): Text {
 function rerunText({ rerun }: Verification): Text {
   switch (rerun.state) {
     case "same":
-      return say`Re-run: made again from the logs, setup and limit sets; all ${rerun.files} files made are the same byte for byte.`;
+      return say`Re-run: made again from the logs, setup and limit sets; all ${rerun.files} files are the same byte for byte.`;
     case "different":
-      return say`Re-run: made again from the logs, setup and limit sets; of ${rerun.files} files made not all are the same.`;
+      return say`Re-run: made again from the logs, setup and limit sets; of ${rerun.files} files ${rerun.same} are the same byte for byte.`;
     case "failed":
       return say`Re-run: stopped: ${rerun.why}`;
     case "not-run":

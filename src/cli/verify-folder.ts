@@ -27,15 +27,16 @@ export interface Verification {
   readonly rerun:
     | {
         readonly state: "same" | "different";
-        /** Number of files made again. */
+        /** Number of files made again, and of those that the folder holds with the same bytes. */
         readonly files: number;
+        readonly same: number;
         /** Outputs that this machine has not the fonts for; their files were not made again. */
         readonly notMade: readonly { readonly format: string; readonly why: string }[];
       }
     | { readonly state: "not-run"; readonly why: "manifest" | "inputs" | "logs"; readonly logs: readonly string[] }
     | { readonly state: "failed"; readonly why: string };
   readonly faults: readonly Fault[];
-  /** Outputs whose bytes depend on the fonts of the machine. */
+  /** Outputs of the re-run whose bytes depend on the fonts of the machine; by this program, not by the manifest. */
   readonly fontDependent: readonly string[];
 }
 
@@ -87,7 +88,7 @@ export async function verifyFolder(
       ...checkConsistency(manifest, results),
       ...setFaults,
       ...found.faults,
-      ...again.faults,
+      ...again.faults.filter((fault) => !told(fault, fileFaults)),
     ];
     return {
       ...head,
@@ -96,24 +97,26 @@ export async function verifyFolder(
       signature: signature.state,
       rerun: again.rerun,
       faults,
-      fontDependent: fontDependent(manifest),
+      fontDependent: again.fontDependent,
     };
   } finally {
     await found.close();
   }
 }
 
-function fontDependent({ files }: Manifest): string[] {
-  return files.filter(({ fonts }) => fonts !== undefined).map(({ path }) => path);
+/** A missing or extra file is so for the re-run as well. */
+function told({ byte, file }: Fault, before: readonly Fault[]): boolean {
+  return byte === undefined && before.some((fault) => fault.file === file);
 }
 
 interface Again {
   readonly rerun: Verification["rerun"];
   readonly faults: readonly Fault[];
+  readonly fontDependent: readonly string[];
 }
 
 function notRun(why: "inputs" | "logs", logs: readonly string[] = []): Again {
-  return { rerun: { state: "not-run", why, logs }, faults: [] };
+  return { rerun: { state: "not-run", why, logs }, faults: [], fontDependent: [] };
 }
 
 /**
@@ -136,15 +139,24 @@ async function runAgain(
       ruleSets: await findRuleSets(rules, textOf),
       run,
     };
-    const { files } = await makeReport(logs, request, progress, (format, why) => notMade.push({ format, why }));
-    const made = new Set(files.map(({ path }) => path));
-    const spared = notMade.length === 0 ? [] : fontDependent(manifest).filter((path) => !made.has(path));
-    const faults = compareOutputs(files, folder, spared);
-    const state = faults.length === 0 ? "same" : "different";
-    return { rerun: { state, files: files.length - 1, notMade }, faults };
+    const report = await makeReport(logs, request, progress, (format, why) => notMade.push({ format, why }));
+    const outputs = report.files.filter(({ path }) => path !== MANIFEST);
+    const spared = [...folder.keys()].filter((path) => notMade.some(({ format }) => path.endsWith(`.${format}`)));
+    const faults = compareOutputs(outputs, folder, spared);
+    const differing = new Set(faults.map(({ file }) => file));
+    return {
+      rerun: {
+        state: faults.length === 0 ? "same" : "different",
+        files: outputs.length,
+        same: outputs.filter(({ path }) => !differing.has(path)).length,
+        notMade,
+      },
+      faults,
+      fontDependent: outputs.filter(({ fonts }) => fonts !== undefined).map(({ path }) => path),
+    };
   } catch (error) {
     if (!(error instanceof Error)) throw error;
-    return { rerun: { state: "failed", why: error.message }, faults: [] };
+    return { rerun: { state: "failed", why: error.message }, faults: [], fontDependent: [] };
   }
 }
 

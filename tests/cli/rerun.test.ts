@@ -10,7 +10,7 @@ import { parseSetup } from "../../src/cli/read-setup.js";
 import { run } from "../../src/cli/run.js";
 import type { Verification } from "../../src/cli/verify-folder.js";
 import { UsageError } from "../../src/errors.js";
-import { identify, manifestText, readManifest } from "../../src/evidence/manifest.js";
+import { identify, type Manifest, manifestText, readManifest } from "../../src/evidence/manifest.js";
 import { sha256 } from "../../src/evidence/sha256.js";
 import { RENDERERS } from "../../src/report/index.js";
 import { png } from "../../src/report/pictures.js";
@@ -72,6 +72,16 @@ async function verified(name: string): Promise<Verification & { code: number }> 
 }
 
 const manifestOf = (name: string) => readManifest(readFileSync(at(`${name}/manifest.json`), "utf8"));
+
+/** Changes the manifest of the pictures, check sum included; gives back what undoes it. */
+function rewritten(change: (manifest: Manifest) => void): () => void {
+  const [path, manifest] = [at("pictures/manifest.json"), manifestOf("pictures")];
+  if (manifest === undefined) throw new Error("the manifest cannot be read");
+  const text = readFileSync(path);
+  change(manifest);
+  writeFileSync(path, manifestText(manifest));
+  return () => writeFileSync(path, text);
+}
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "mainswitness-"));
@@ -182,6 +192,21 @@ describe("outputs that depend on the fonts of the machine", () => {
     expect(out).not.toContain("results.json differs");
   });
 
+  it("are those that the program draws with fonts, not those that a manifest marks", async () => {
+    const results = readFileSync(at("pictures/results.json"), "utf8");
+    const changed = results.replace('"outside"', '"Outside"');
+    const restore = rewritten(({ files }) => {
+      writeFileSync(at("pictures/results.json"), changed);
+      Object.assign(files.find((f) => f.path === "results.json") ?? {}, { ...identify(changed), fonts: "machine" });
+    });
+    const { code, out } = await cli("verify", at("pictures"));
+    expect(code).toBe(1);
+    expect(out).toMatch(/^1 file does not hold\.\n/);
+    expect(out).toMatch(/re-run: results\.json differs from byte \d+ on\n/);
+    restore();
+    writeFileSync(at("pictures/results.json"), results);
+  });
+
   it("that cannot be made here are named as not compared; the others are compared all the same", async () => {
     vi.spyOn(png, "render").mockRejectedValue(new UsageError("No font here."));
     const { code, out } = await cli("verify", at("pictures"));
@@ -189,17 +214,17 @@ describe("outputs that depend on the fonts of the machine", () => {
     expect(out).toMatch(/^The report is untouched\. Of what could be made again .* on this machine, all is the same/);
     expect(out).toMatch(/Not made again on this machine, .*"--format png" gives\. The reason: No font here\./);
 
-    const [text, path] = [readFileSync(at("pictures/manifest.json"), "utf8"), at("pictures/requirements.csv")];
-    const [manifest, table] = [manifestOf("pictures"), readFileSync(path, "utf8")];
-    if (manifest === undefined) throw new Error("the manifest cannot be read");
-    const changed = `${table}another line\n`;
-    Object.assign(manifest.files.find((f) => f.path === "requirements.csv") ?? {}, identify(changed));
-    writeFileSync(path, changed);
-    writeFileSync(at("pictures/manifest.json"), manifestText(manifest));
-    const { faults } = await verified("pictures");
+    const path = at("pictures/requirements.csv");
+    const table = readFileSync(path, "utf8");
+    const restore = rewritten(({ files }) => {
+      writeFileSync(path, `${table}another line\n`);
+      Object.assign(files.find((f) => f.path === "requirements.csv") ?? {}, identify(`${table}another line\n`));
+    });
+    const { faults, rerun } = await verified("pictures");
     expect(faults).toEqual([{ kind: "rerun", file: "requirements.csv", byte: Buffer.byteLength(table) }]);
+    expect(rerun).toMatchObject({ state: "different", files: 4, same: 3 });
+    restore();
     writeFileSync(path, table);
-    writeFileSync(at("pictures/manifest.json"), text);
   });
 });
 

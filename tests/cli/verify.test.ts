@@ -178,9 +178,16 @@ describe("a report that was tampered with", () => {
     renameSync(join(copy, "report.html"), join(copy, "report.htm"));
     const { code, out } = await cli("verify", copy);
     expect(code).toBe(1);
-    expect(out).toMatch(/^2 things do not hold\./);
+    expect(out).toMatch(/^2 files do not hold\./);
     expect(out).toMatch(/extra: report\.htm: .*found SHA-256 [0-9a-f]{64}/);
     expect(out).toMatch(/missing: report\.html: expected SHA-256 [0-9a-f]{64}/);
+    expect(out).toMatch(/Folder: of the (\d+) files that manifest\.json lists, (?!\1)\d+ have/);
+    const again = await verified(copy, at("day.csv"));
+    expect(again.faults.map(({ kind, file }) => `${kind} ${file}`)).toEqual([
+      "extra report.htm",
+      "missing report.html",
+    ]);
+    expect(again.rerun).toMatchObject({ state: "different", same: again.manifest.files - 1 });
   });
 
   it("a changed result with a manifest made to fit is found by the re-run, with the byte", async () => {
