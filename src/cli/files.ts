@@ -111,18 +111,26 @@ export async function packagedText(path: string): Promise<string> {
 
 /**
  * Every file in a folder and the folders in it, by its path with slashes.
- * @throws UsageError if it is no folder or cannot be read
+ * @throws UsageError if it is no folder, cannot be read, or holds what is no file (a link may lead to another one tomorrow, a
+ * pipe never ends)
  */
 export async function readFolder(folder: string): Promise<Map<string, Uint8Array>> {
   try {
     const entries = await readdir(folder, { recursive: true, withFileTypes: true });
-    const paths = entries.filter((e) => !e.isDirectory()).map((e) => join(e.parentPath, e.name));
+    const inner = entries.filter((e) => !e.isDirectory());
+    const odd = inner.find((e) => !e.isFile());
+    if (odd !== undefined) {
+      const path = join(odd.parentPath, odd.name);
+      throw new UsageError(`${path} is a link or a device, not a file; a report folder holds files only.`);
+    }
+    const paths = inner.map((e) => join(e.parentPath, e.name));
     const content = new Map<string, Uint8Array>();
     for (const path of paths.sort()) {
       content.set(relative(folder, path).split(sep).join("/"), await readFile(path));
     }
     return content;
   } catch (error) {
+    if (error instanceof UsageError) throw error;
     throw new UsageError(`${folder} cannot be read (${why(error, "there is no such folder")}); name a report folder.`);
   }
 }

@@ -23,16 +23,21 @@ export function verificationText(v: Verification): string {
   return printable(`${lines.join("\n")}\n`);
 }
 
-function answer({ holds, rerun, faults, fontDependent }: Verification): Text {
+function answer({ holds, rerun, faults, fontDependent, signature }: Verification): Text {
+  const isProven = signature === "given-key";
   if (holds && rerun.state === "same" && rerun.notMade.length > 0)
     return say`The report is untouched. Of what could be made again from the logs on this machine, all is the same byte for byte.`;
   if (holds && rerun.state === "same")
     return say`The report is untouched, and made again from the logs it is the same byte for byte.`;
   if (holds)
-    return say`The report folder is untouched. It was not made again from the logs, so its result was not checked.`;
+    return isProven
+      ? say`The report folder is untouched since it was signed. It was not made again from the logs, so its result was not checked.`
+      : say`The report folder fits its manifest. It was not made again from the logs, so neither its result nor the manifest itself was checked.`;
   if (faults.length === 0) return say`The report could not be made again from the logs.`;
   if (faults.every(({ kind, byte, file }) => kind === "rerun" && byte !== undefined && fontDependent.includes(file)))
-    return say`The report folder is untouched. Made again from the logs, all is the same except files that depend on the fonts of the machine.`;
+    return isProven
+      ? say`The report folder is untouched since it was signed. Made again from the logs, all is the same except files that depend on the fonts of the machine.`
+      : say`The report folder fits its manifest. Made again from the logs, all is the same except files that depend on the fonts of the machine; whether these were changed was not checked.`;
   const files = new Set(faults.map(({ file }) => file)).size;
   return files === 1 ? say`1 file does not hold.` : say`${files} files do not hold.`;
 }
@@ -99,6 +104,7 @@ function versionText({ tool, writtenBy: by }: Verification): Text[] {
 const RERUN: Record<string, Text> = {
   "not made": say`is in the folder, but the re-run does not make it`,
   "not there": say`is made by the re-run, but is not in the folder`,
+  "other entries": say`tells otherwise of logs, options, limit sets or files than the re-run`,
 };
 const SIGNATURE: Record<string, Text> = {
   "not announced": say`a signature is there, but the manifest names no signer`,

@@ -1,5 +1,11 @@
 import { UsageError } from "../errors.js";
-import { checkConsistency, checkFiles, compareOutputs, type Fault } from "../evidence/check-folder.js";
+import {
+  checkConsistency,
+  checkFiles,
+  compareManifests,
+  compareOutputs,
+  type Fault,
+} from "../evidence/check-folder.js";
 import { identify, MANIFEST, type Manifest, readManifest, SETUP, SIGNATURE } from "../evidence/manifest.js";
 import { sha256 } from "../evidence/sha256.js";
 import { fits } from "../evidence/signature.js";
@@ -142,7 +148,9 @@ async function runAgain(
     const report = await makeReport(logs, request, progress, (format, why) => notMade.push({ format, why }));
     const outputs = report.files.filter(({ path }) => path !== MANIFEST);
     const spared = [...folder.keys()].filter((path) => notMade.some(({ format }) => path.endsWith(`.${format}`)));
-    const faults = compareOutputs(outputs, folder, spared);
+    const made = readManifest(String(report.files.find(({ path }) => path === MANIFEST)?.content));
+    if (made === undefined) throw new Error(`the re-run wrote no ${MANIFEST}`);
+    const faults = [...compareOutputs(outputs, folder, spared), ...compareManifests(made, manifest, spared)];
     const differing = new Set(faults.map(({ file }) => file));
     return {
       rerun: {

@@ -24,11 +24,11 @@ export interface Fault {
 /** Each file against the manifest: changed, missing and extra ones, in order of their paths. */
 export function checkFiles(manifest: Manifest, folder: ReadonlyMap<string, Uint8Array>): Fault[] {
   const known = new Set([MANIFEST, SIGNATURE, ...manifest.files.map(({ path }) => path)]);
-  const faults = manifest.files.flatMap(({ path, sha256: expected }): Fault[] => {
+  const faults = manifest.files.flatMap(({ path, bytes: size, sha256: expected }): Fault[] => {
     const content = folder.get(path);
     if (content === undefined) return [{ kind: "missing", file: path, expected }];
-    const found = identify(content).sha256;
-    return found === expected ? [] : [{ kind: "changed", file: path, expected, found }];
+    const { bytes, sha256: found } = identify(content);
+    return found === expected && bytes === size ? [] : [{ kind: "changed", file: path, expected, found }];
   });
   for (const [path, content] of folder) {
     if (!known.has(path)) faults.push({ kind: "extra", file: path, found: identify(content).sha256 });
@@ -97,4 +97,19 @@ export function compareOutputs(
     while (byte < shorter && again[byte] === there[byte]) byte++;
     return [{ kind: "rerun", file, byte }];
   });
+}
+
+/**
+ * Whether the manifest says of logs, options, limit sets and files what the re-run's says; the contents of the
+ * files are compared by themselves, and the re-run signs nothing.
+ * @param spared files of the folder that this machine could not make
+ */
+export function compareManifests(again: Manifest, there: Manifest, spared: readonly string[] = []): Fault[] {
+  const told = ({ files, signer: _, ...rest }: Manifest) => ({
+    ...rest,
+    files: files.filter(({ path }) => !spared.includes(path)).map(({ path, fonts }) => ({ path, fonts })),
+  });
+  return JSON.stringify(told(again)) === JSON.stringify(told(there))
+    ? []
+    : [{ kind: "rerun", file: MANIFEST, detail: "other entries" }];
 }

@@ -184,7 +184,7 @@ describe("outputs that depend on the fonts of the machine", () => {
     const { code, out } = await cli("verify", at("pictures"));
     expect(code).toBe(1);
     expect(out).toMatch(
-      /^The report folder is untouched\. .* except files that depend on the fonts of the machine\.\n/,
+      /^The report folder fits its manifest\. .* except files that depend on the fonts of the machine; whether these were changed was not checked\.\n/,
     );
     expect(out).toMatch(
       /re-run: charts\/voltage-profile\.png differs from byte \d+ on; it depends on the fonts of the machine, so other fonts alone can explain this/,
@@ -201,8 +201,9 @@ describe("outputs that depend on the fonts of the machine", () => {
     });
     const { code, out } = await cli("verify", at("pictures"));
     expect(code).toBe(1);
-    expect(out).toMatch(/^1 file does not hold\.\n/);
+    expect(out).toMatch(/^2 files do not hold\.\n/);
     expect(out).toMatch(/re-run: results\.json differs from byte \d+ on\n/);
+    expect(out).toMatch(/re-run: manifest\.json tells otherwise of .* than the re-run\n/);
     restore();
     writeFileSync(at("pictures/results.json"), results);
   });

@@ -1,5 +1,15 @@
 import { generateKeyPairSync } from "node:crypto";
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import {
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -213,6 +223,32 @@ describe("a report that was tampered with", () => {
     expect(await details((m) => Object.assign(m.logs[0] ?? {}, { bytes: 1 }))).toEqual(["logs"]);
     expect(await details((m) => m.limitSets.pop())).toEqual(["limit sets"]);
     expect(await details((m) => Object.assign(m.tool, { version: "9.9.9" }))).toEqual(["program"]);
+  });
+
+  it("a manifest with other sizes or run options than those that give the report is found", async () => {
+    const copy = copied();
+    rewritten(copy, ({ files }) => Object.assign(files.find((f) => f.path === "report.html") ?? {}, { bytes: 1 }));
+    const { faults } = await verified(copy);
+    expect(faults.map(({ kind, file }) => `${kind} ${file}`)).toEqual(["changed report.html"]);
+    const other = copied();
+    rewritten(other, (m) => Object.assign(m.limitSets[1] ?? {}, { bytes: 1 }));
+    expect((await verified(other, at("day.csv"))).faults).toEqual([
+      { kind: "rerun", file: "manifest.json", detail: "other entries" },
+    ]);
+  });
+
+  it("a link in place of a file ends the check, as what it leads to can change", async () => {
+    const copy = copied();
+    renameSync(join(copy, "report.html"), at("elsewhere/report.html"));
+    symlinkSync(at("elsewhere/report.html"), join(copy, "report.html"));
+    const { code, err } = await cli("verify", copy);
+    expect([code, err]).toEqual([2, expect.stringMatching(/report\.html is a link or a device, not a file/)]);
+  });
+
+  it("without a signature that is checked nothing is called untouched", async () => {
+    expect((await cli("verify", copied())).out).toMatch(/^The report folder fits its manifest\. It was not made again/);
+    const signed = await cli("verify", copied(), "--key", at("public.pem"));
+    expect(signed.out).toMatch(/^The report folder is untouched since it was signed\./);
   });
 
   it("a signature that is missing, of another key or not announced is found", async () => {
