@@ -1,4 +1,5 @@
+import { SPANISH } from "./es.js";
 import { ENGLISH, type Language } from "./language.js";
 
 /** Every language of the report. A new one is a file and a line here. */
-export const LANGUAGES: readonly Language[] = [ENGLISH];
+export const LANGUAGES: readonly Language[] = [ENGLISH, SPANISH];
