@@ -17,7 +17,7 @@ export const timeBase: Check = {
       found.push({
         id: "interval-label-assumed",
         severity: "note",
-        sentence: say`The log does not say which end of its intervals the stamps mark; the ${intervalLabel} was assumed, so every time in this report may be off by one interval (${span(interval)}); give intervalLabel in the setup if you know it.`,
+        sentence: say`The log does not say which end of its intervals the stamps mark; the ${intervalLabel === "start" ? say`start` : say`end`} was assumed, so every time in this report may be off by one interval (${span(interval)}); give intervalLabel in the setup if you know it.`,
         evidence: { assumed: intervalLabel, intervalS: interval / SECOND },
         quantities: [],
         phases: [],

@@ -5,12 +5,14 @@ import { checks } from "./es/checks.js";
 import { commands } from "./es/commands.js";
 import { document } from "./es/document.js";
 import { events } from "./es/events.js";
+import { formats } from "./es/formats.js";
 import { limitSets } from "./es/limit-sets.js";
 import { page } from "./es/page.js";
 import { pqdif } from "./es/pqdif.js";
 import { recording } from "./es/recording.js";
 import { rules } from "./es/rules.js";
 import { statement } from "./es/statement.js";
+import { tables } from "./es/tables.js";
 import type { Language } from "./language.js";
 
 /**
@@ -32,6 +34,8 @@ export const SPANISH: Language = {
     ...checks,
     ...commands,
     ...pqdif,
+    ...tables,
+    ...formats,
     ...recording,
     ...rules,
     ...limitSets,

@@ -196,6 +196,8 @@ export const checks: Readonly<Record<string, string>> = {
     " (no están registrados todos los órdenes, de modo que la THD solo puede ser mayor)",
   "The log does not say which end of its intervals the stamps mark; the {1} was assumed, so every time in this report may be off by one interval ({2}); give intervalLabel in the setup if you know it.":
     "Los datos no dicen qué extremo de sus intervalos señalan las marcas de tiempo; se supuso: {1}, por lo que todas las horas de este informe pueden estar desplazadas un intervalo ({2}); indique intervalLabel en la configuración si lo sabe.",
+  start: "inicio",
+  end: "final",
   "The stamps carry no offset and no zone was given; they were read as {1}, so every time in this report may be off by whole hours and a clock change would show as a gap or a repeated hour; give --zone.":
     "Las marcas de tiempo no llevan desfase y no se indicó zona; se leyeron como {1}, por lo que todas las horas de este informe pueden estar desplazadas en horas enteras y un cambio de hora se vería como una laguna o una hora repetida; indique --zone.",
 };

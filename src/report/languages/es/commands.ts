@@ -19,11 +19,15 @@ export const commands: Readonly<Record<string, string>> = {
   "  SHA-256 of manifest.json  {1}": "  SHA-256 de manifest.json  {1}",
   "  SHA-256 of results.json   {1} (the report prints this one)":
     "  SHA-256 de results.json   {1} (el informe imprime este)",
+  "The report is untouched. Of what could be made again from the logs on this machine, all is the same byte for byte.":
+    "El informe está intacto. De lo que pudo generarse de nuevo a partir de los datos en este equipo, todo es idéntico byte a byte.",
   "The report is untouched, and made again from the logs it is the same byte for byte.":
     "El informe está intacto y, generado de nuevo a partir de los datos, es idéntico byte a byte.",
   "The report folder is untouched. It was not made again from the logs, so its result was not checked.":
     "La carpeta del informe está intacta. No se generó de nuevo a partir de los datos, por lo que su resultado no se comprobó.",
   "The report could not be made again from the logs.": "El informe no pudo generarse de nuevo a partir de los datos.",
+  "The report folder is untouched. Made again from the logs, all is the same except files that depend on the fonts of the machine.":
+    "La carpeta del informe está intacta. Generado de nuevo a partir de los datos, todo es igual salvo archivos que dependen de las fuentes tipográficas del equipo.",
   "1 thing does not hold.": "1 punto no se cumple.",
   "{1} things do not hold.": "{1} puntos no se cumplen.",
   "Folder: 1 file compared with its SHA-256 in manifest.json.":
@@ -36,10 +40,10 @@ export const commands: Readonly<Record<string, string>> = {
     "Firma: corresponde a la clave que nombra el manifiesto. De quién es esa clave solo lo muestra --key con la clave pública del firmante.",
   "Signature: fits the public key given.": "Firma: corresponde a la clave pública indicada.",
   "Signature: does not hold or could not be checked.": "Firma: no es válida o no pudo comprobarse.",
-  "Re-run: made again from the logs, setup and limit sets; all {1} files are the same byte for byte.":
-    "Repetición: generado de nuevo a partir de datos, configuración y conjuntos de límites; los {1} archivos son todos idénticos byte a byte.",
-  "Re-run: made again from the logs, setup and limit sets; of {1} files not all are the same.":
-    "Repetición: generado de nuevo a partir de datos, configuración y conjuntos de límites; de {1} archivos no todos son idénticos.",
+  "Re-run: made again from the logs, setup and limit sets; all {1} files made are the same byte for byte.":
+    "Repetición: generado de nuevo a partir de datos, configuración y conjuntos de límites; los {1} archivos generados son todos idénticos byte a byte.",
+  "Re-run: made again from the logs, setup and limit sets; of {1} files made not all are the same.":
+    "Repetición: generado de nuevo a partir de datos, configuración y conjuntos de límites; de {1} archivos generados no todos son idénticos.",
   "Re-run: stopped: {1}": "Repetición: detenida: {1}",
   "Folder and re-run: not checked, because the manifest does not hold.":
     "Carpeta y repetición: no comprobadas, porque el manifiesto no es válido.",
@@ -47,6 +51,8 @@ export const commands: Readonly<Record<string, string>> = {
     "Repetición: no realizada, porque la configuración o un conjunto de límites de la carpeta no es válido.",
   "Re-run: not done, because these logs were not found unchanged: {1}. Name them after the folder.":
     "Repetición: no realizada, porque estos datos no se encontraron sin cambios: {1}. Indíquelos después de la carpeta.",
+  'Not made again on this machine, so compared with the manifest only: what "--format {1}" gives. The reason: {2}':
+    'No generado de nuevo en este equipo, por lo que solo se comparó con el manifiesto: lo que da "--format {1}". El motivo: {2}',
   "Program: the report was written by {1} {2}, this is {3} {4}. A re-run that differs may come from that alone.":
     "Programa: el informe lo escribió {1} {2}; este es {3} {4}. Una repetición distinta puede deberse solo a eso.",
   "is in the folder, but the re-run does not make it": "está en la carpeta, pero la repetición no lo genera",
@@ -77,8 +83,8 @@ export const commands: Readonly<Record<string, string>> = {
   "limit set: {1} of this program: expected SHA-256 {2}, found {3}":
     "conjunto de límites: {1} de este programa: SHA-256 esperado {2}, encontrado {3}",
   "re-run: {1} {2}": "repetición: {1} {2}",
-  "re-run: {1} differs from byte {2} on; it is drawn with the fonts of the machine, so other fonts are enough to explain this":
-    "repetición: {1} difiere desde el byte {2}; se dibuja con las fuentes tipográficas del equipo, de modo que otras fuentes bastan para explicarlo",
+  "re-run: {1} differs from byte {2} on; it depends on the fonts of the machine, so other fonts alone can explain this":
+    "repetición: {1} difiere desde el byte {2}; depende de las fuentes tipográficas del equipo, de modo que otras fuentes por sí solas pueden explicarlo",
   "re-run: {1} differs from byte {2} on": "repetición: {1} difiere desde el byte {2}",
   "{1} holds no manifest.json: it is not a report folder, or the manifest was taken away.":
     "{1} no contiene manifest.json: no es una carpeta de informe, o se quitó el manifiesto.",

@@ -143,6 +143,8 @@ export const document: Readonly<Record<string, string>> = {
     "Los resultados se refieren únicamente al suministro en el lugar y el tiempo registrados. Este informe solo puede transmitirse completo, salvo acuerdo por escrito de quien lo autorizó.",
   "Findings that name a cause are interpretations of the recorded pattern, not measured results.":
     "Los hallazgos que nombran una causa son interpretaciones del patrón registrado, no resultados medidos.",
+  "Measurement setup of this report, with which it can be made again.":
+    "Configuración de la medición de este informe, con la que puede generarse de nuevo.",
   "The whole result for programs, results.json, is attached to this file.":
     "El resultado completo para programas, results.json, está adjunto a este archivo.",
   "End of the report": "Fin del informe",

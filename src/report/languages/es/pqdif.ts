@@ -36,18 +36,13 @@ export const pqdif: Readonly<Record<string, string>> = {
     "no es seguro que su magnitud {1} esté en porcentaje de la tensión declarada",
   "a series in steps announces {1} of segments or values, which its record cannot hold":
     "una serie por incrementos anuncia {1} de segmentos o valores, que no caben en su bloque",
+  "{1}: the observation at {2} repeats samples of one that began before; they are counted once.":
+    "{1}: la observación del {2} repite muestras de otra que comenzó antes; se cuentan una vez.",
   "it cannot be read: {1}": "no puede leerse: {1}",
   '{1}: "{2}" has other numbers of times and values; the shorter one counts':
     "{1}: «{2}» tiene distinto número de horas y de valores; cuenta el menor",
   "{1}, byte {2}: {3}": "{1}, byte {2}: {3}",
   "{1}, byte {2} and {3} times more: {4}": "{1}, byte {2} y {3} veces más: {4}",
-  "logged values and waveforms": "valores registrados y formas de onda",
-  "logged values": "valores registrados",
-  waveforms: "formas de onda",
-  "an event or a list of events": "un evento o una lista de eventos",
-  "nothing: none of its channels is used, see there": "nada: no se usa ninguno de sus canales, véase allí",
-  "magnitude or duration of events": "magnitud o duración de eventos",
-  "it is empty in all observations": "está vacío en todas las observaciones",
   "the log holds waveforms, whose samples carry the time at which they were taken":
     "los datos contienen formas de onda, cuyas muestras llevan la hora en que se tomaron",
   "it is the largest deviation from the average of the phases, another definition than the negative sequence u2":
@@ -72,7 +67,6 @@ export const pqdif: Readonly<Record<string, string>> = {
   "its characteristic ({1}) of a {2} in {3} is not used here": "su característica ({1}) de {2} en {3} no se usa aquí",
   "its phase ({1}) is no conductor that is judged; say the phase in the setup under columns:":
     "su fase ({1}) no es un conductor que se evalúe; indique la fase en la configuración en columns:",
-  "a current between phases is not used": "una corriente entre fases no se usa",
   "{1} Hz is no multiple of {2} Hz, and single lines of a spectrum are no group of interharmonics":
     "{1} Hz no es múltiplo de {2} Hz, y las líneas sueltas de un espectro no son un grupo de interarmónicos",
   "neither a group nor a frequency says its order; say it in the setup under columns: order":
@@ -85,20 +79,26 @@ export const pqdif: Readonly<Record<string, string>> = {
     "un canal pertenece a la definición {1} de {2}, que no existe, y se deja fuera",
   "a channel has {1} series where {2} are defined; the others are left out":
     "un canal tiene {1} series donde hay definidas {2}; las demás se dejan fuera",
+  '"{1}" holds the same in {2}, which is used': "«{1}» contiene lo mismo en {2}, que se usa",
+  '"{1}" holds the frequency as well, and is used': "«{1}» contiene también la frecuencia, y se usa",
   "an observation lists more than {1} series and is left out":
     "una observación enumera más de {1} series y se deja fuera",
   "an observation stands before any data source that can be read, and is left out":
     "una observación aparece antes de cualquier fuente de datos que pueda leerse, y se deja fuera",
   "the file has no container record that can be read": "el archivo no tiene un bloque contenedor que pueda leerse",
-  "the setup leaves it out": "la configuración lo deja fuera",
+  "logged values and waveforms": "valores registrados y formas de onda",
+  "logged values": "valores registrados",
+  waveforms: "formas de onda",
+  "an event or a list of events": "un evento o una lista de eventos",
+  "nothing: none of its channels is used, see there": "nada: no se usa ninguno de sus canales, véase allí",
+  "magnitude or duration of events": "magnitud o duración de eventos",
+  "it is empty in all observations": "está vacío en todas las observaciones",
   "it is defined, but no observation holds it": "está definido, pero ninguna observación lo contiene",
   "it marks intervals as flagged": "señala intervalos como marcados",
   "by the setup": "según la configuración",
   "measured {1}, characteristic {2}, phase {3}": "medido: {1}, característica: {2}, fase: {3}",
   "it holds no values that are numbers": "no contiene valores que sean números",
   "{1}: by the setup": "{1}: según la configuración",
-  '"{1}" holds the same in {2}, which is used': "«{1}» contiene lo mismo en {2}, que se usa",
-  '"{1}" holds the frequency as well, and is used': "«{1}» contiene también la frecuencia, y se usa",
   "the compressed data of a record are damaged, so it is left out":
     "los datos comprimidos de un bloque están dañados, por lo que se deja fuera",
   "a record inflates to more than {1} bytes and is left out":
@@ -183,6 +183,4 @@ export const pqdif: Readonly<Record<string, string>> = {
     "tiene {1} muestras por segundo; las formas de onda se miden a partir de {2}",
   "it is sampled apart from any voltage, and without one no cycle can be found":
     "se muestreó aparte de toda tensión, y sin una no puede encontrarse ningún ciclo",
-  "{1}: the observation at {2} repeats samples of one that began before; they are counted once.":
-    "{1}: la observación del {2} repite muestras de otra que comenzó antes; se cuentan una vez.",
 };

@@ -1,5 +1,7 @@
 /** Quantities, setup, lengths of time. */
 export const recording: Readonly<Record<string, string>> = {
+  "Only the span from {1} to {2} was asked for; the log runs from {3} to {4}.":
+    "Solo se pidió el periodo de {1} a {2}; los datos van de {3} a {4}.",
   "supply voltage": "tensión de alimentación",
   current: "corriente",
   "power frequency": "frecuencia de red",
