@@ -51,13 +51,21 @@ export function localParts(clock: LocalClock, at: Instant): LocalParts {
   return { ...time, weekday: DAYS[weekday - 1] as Sentence, date: (DATES[month - 1] as (typeof DATES)[number])(day) };
 }
 
+/**
+ * The parts of a time, last first. No other text has these templates, so a language may set marks between weekday, date,
+ * year and time of day.
+ */
+const TIME = "{4} {3} {2} {1}";
+const SHORT_TIME = "{3} {2} {1}";
+const DATE = "{2} {1}";
+
 const two = (n: number) => String(n).padStart(2, "0");
 
 /** "Thu 6 Mar 2025 12:10"; seconds only where they are not zero. */
 export function localTime(clock: LocalClock, at: Instant): Sentence {
   const { weekday, date, year, hour, minute, second } = localParts(clock, at);
   const seconds = second === 0 ? "" : `:${two(second)}`;
-  return strung([weekday, date, String(year), `${two(hour)}:${two(minute)}${seconds}`], " ");
+  return new Sentence(TIME, [`${two(hour)}:${two(minute)}${seconds}`, String(year), date, weekday]);
 }
 
 /** "Thu 6 Mar 2025 12:10:03.250": to the millisecond, for what does not begin on a minute of the clock. */
@@ -66,13 +74,18 @@ export function exactLocalTime(clock: LocalClock, at: Instant): Sentence {
   const { weekday, date, year, hour, minute, second } = localParts(clock, rounded);
   const ms = (((rounded % SECOND) + SECOND) % SECOND) / 1000;
   const time = `${two(hour)}:${two(minute)}:${two(second)}.${String(ms).padStart(3, "0")}`;
-  return strung([weekday, date, String(year), new Numeral(time)], " ");
+  return new Sentence(TIME, [new Numeral(time), String(year), date, weekday]);
 }
 
 /** "Thu 6 Mar 12:10": where the year is clear from the page. */
 export function shortLocalTime(clock: LocalClock, at: Instant): Sentence {
   const { weekday, date, hour, minute } = localParts(clock, at);
-  return strung([weekday, date, `${two(hour)}:${two(minute)}`], " ");
+  return new Sentence(SHORT_TIME, [`${two(hour)}:${two(minute)}`, date, weekday]);
+}
+
+/** "Thu 6 Mar". */
+export function dateText({ weekday, date }: LocalParts): Sentence {
+  return new Sentence(DATE, [date, weekday]);
 }
 
 /** "UTC+01:00": the offset in force at an instant. */

@@ -1,7 +1,7 @@
 import { MINUTE } from "../recording/time.js";
 import type { Assessment, Row } from "../rules/assessment.js";
 import { Numeral, type Sentence, say, strung, type Text } from "../sentence.js";
-import { instantOf, type LocalClock, localParts } from "./local-time.js";
+import { dateText, instantOf, type LocalClock, localParts } from "./local-time.js";
 import { exact, formatAgainstLimits, percentOfShare } from "./numbers.js";
 import { limitText, withUnit } from "./wording.js";
 
@@ -18,8 +18,7 @@ export const DAY_WORDS = {
 /** "Tue 24 Mar". */
 export function dayName({ start }: Day, clock: LocalClock): Text {
   // A minute into the day, so that a change of the clock at midnight does not name the day before.
-  const { weekday, date } = localParts(clock, instantOf(start) + MINUTE);
-  return strung([weekday, date], " ");
+  return dateText(localParts(clock, instantOf(start) + MINUTE));
 }
 
 /** "Sun 29 Mar (23 h)", "Mon 23 Mar (in part)". */

@@ -1,6 +1,6 @@
 import { DAY, HOUR } from "../../recording/time.js";
-import { Numeral, strung, type Text } from "../../sentence.js";
-import { localParts } from "../local-time.js";
+import { Numeral, type Text } from "../../sentence.js";
+import { dateText, localParts } from "../local-time.js";
 import { fixed } from "../numbers.js";
 import { CELL_WORDS, hourAxis, mapNote, mapTitle, printedInMap } from "../wording-hours.js";
 import type { Chart } from "./chart.js";
@@ -113,7 +113,7 @@ function collect(subject: Subject, exceedances: boolean, nominalFrequency: numbe
   for (const i of counted) {
     const t = series.starts[i] as number;
     const parts = localParts(clock, t);
-    const day = byWeekday ? parts.weekday : strung([parts.weekday, parts.date], " ");
+    const day = byWeekday ? parts.weekday : dateText(parts);
     const hour = Math.floor(parts.hour / hours) * hours;
     const key = `${day} ${hour}`;
     let cell = cells.get(key);

@@ -8,6 +8,7 @@ import { FORMATS } from "./de/formats.js";
 import { LIMIT_SETS } from "./de/limit-sets.js";
 import { PAGE } from "./de/page.js";
 import { PLAIN } from "./de/plain.js";
+import { PQDIF } from "./de/pqdif.js";
 import { REASONS } from "./de/reasons.js";
 import { STATEMENT } from "./de/statement.js";
 import type { Language } from "./language.js";
@@ -28,6 +29,10 @@ export const GERMAN: Language = {
   name: "Deutsch",
   decimalMark: ",",
   phrases: {
+    // Weekday, date, year and time of day, see local-time.ts.
+    "{4} {3} {2} {1}": "{4}, {3} {2}, {1}",
+    "{3} {2} {1}": "{3}, {2}, {1}",
+    "{2} {1}": "{2}, {1}",
     ...ANALYSIS,
     ...BESIDE,
     ...CHARTS,
@@ -38,6 +43,7 @@ export const GERMAN: Language = {
     ...LIMIT_SETS,
     ...PAGE,
     ...PLAIN,
+    ...PQDIF,
     ...REASONS,
     ...STATEMENT,
   },

@@ -61,6 +61,8 @@ export const ANALYSIS: Readonly<Record<string, string>> = {
   "The waveform around them was kept for the {1} most severe of {2} {3}.":
     "{3}: Die Kurvenform um das Ereignis ist für die {1} schwersten von {2} Ereignissen gespeichert.",
   "dips, swells and interruptions": "Einbrüche, Überhöhungen und Unterbrechungen",
+  "Only the span from {1} to {2} was asked for; the log runs from {3} to {4}.":
+    "Nur der Zeitraum von {1} bis {2} war verlangt; die Messdaten reichen von {3} bis {4}.",
   "supply voltage": "Versorgungsspannung",
   current: "Strom",
   "power frequency": "Netzfrequenz",

@@ -17,19 +17,21 @@ export const CLI: Readonly<Record<string, string>> = {
   "What was checked": "Was geprüft wurde",
   "To compare with what the other side holds": "Zum Vergleich mit dem, was die andere Seite hat",
   "  SHA-256 of manifest.json  {1}": "  SHA-256 von manifest.json  {1}",
-  "  SHA-256 of results.json   {1} (the report prints this one)":
-    "  SHA-256 von results.json   {1} (dieser Wert steht im Bericht)",
+  "  SHA-256 of results.json   {1} (report.html prints the one it was made with)":
+    "  SHA-256 von results.json   {1} (report.html nennt den, mit dem es erstellt wurde)",
+  "The report is untouched. Of what could be made again from the logs on this machine, all is the same byte for byte.":
+    "Der Bericht ist unverändert. Was auf diesem Rechner aus den Messdaten neu erzeugt werden konnte, ist Byte für Byte dasselbe.",
   "The report is untouched, and made again from the logs it is the same byte for byte.":
     "Der Bericht ist unverändert; aus den Messdaten neu erzeugt ist er Byte für Byte derselbe.",
   "The report folder is untouched. It was not made again from the logs, so its result was not checked.":
     "Der Berichtsordner ist unverändert. Der Bericht wurde nicht aus den Messdaten neu erzeugt, sein Ergebnis also nicht geprüft.",
   "The report could not be made again from the logs.": "Der Bericht konnte aus den Messdaten nicht neu erzeugt werden.",
-  "1 thing does not hold.": "1 Punkt stimmt nicht.",
-  "{1} things do not hold.": "{1} Punkte stimmen nicht.",
-  "Folder: 1 file compared with its SHA-256 in manifest.json.":
-    "Ordner: 1 Datei mit ihrem SHA-256 in manifest.json verglichen.",
-  "Folder: {1} files compared with their SHA-256 in manifest.json.":
-    "Ordner: {1} Dateien mit ihrem SHA-256 in manifest.json verglichen.",
+  "The report folder is untouched. Made again from the logs, all is the same except files that depend on the fonts of the machine.":
+    "Der Berichtsordner ist unverändert. Aus den Messdaten neu erzeugt ist alles dasselbe außer Dateien, die von den Schriften des Rechners abhängen.",
+  "1 file does not hold.": "1 Datei stimmt nicht.",
+  "{1} files do not hold.": "{1} Dateien stimmen nicht.",
+  "Folder: of the {1} files that manifest.json lists, {2} have the SHA-256 that it gives.":
+    "Ordner: Von den {1} Dateien, die manifest.json aufführt, haben {2} den dort angegebenen SHA-256.",
   "Signature: none. Whoever changes a file and the manifest alike is found only by making the report again, or by the hash below.":
     "Signatur: keine. Wer eine Datei und das Manifest gleichermaßen ändert, wird nur durch Neuerzeugen des Berichts oder durch den folgenden Hashwert entdeckt.",
   "Signature: fits the key that the manifest names. Whose key that is shows only --key with the signer's public key.":
@@ -38,8 +40,8 @@ export const CLI: Readonly<Record<string, string>> = {
   "Signature: does not hold or could not be checked.": "Signatur: stimmt nicht oder konnte nicht geprüft werden.",
   "Re-run: made again from the logs, setup and limit sets; all {1} files are the same byte for byte.":
     "Wiederholung: aus Messdaten, Setup und Grenzwertsätzen neu erzeugt; alle {1} Dateien sind Byte für Byte gleich.",
-  "Re-run: made again from the logs, setup and limit sets; of {1} files not all are the same.":
-    "Wiederholung: aus Messdaten, Setup und Grenzwertsätzen neu erzeugt; von {1} Dateien sind nicht alle gleich.",
+  "Re-run: made again from the logs, setup and limit sets; of {1} files {2} are the same byte for byte.":
+    "Wiederholung: aus Messdaten, Setup und Grenzwertsätzen neu erzeugt; von {1} Dateien sind {2} Byte für Byte gleich.",
   "Re-run: stopped: {1}": "Wiederholung: abgebrochen: {1}",
   "Folder and re-run: not checked, because the manifest does not hold.":
     "Ordner und Wiederholung: nicht geprüft, weil das Manifest nicht stimmt.",
@@ -47,6 +49,8 @@ export const CLI: Readonly<Record<string, string>> = {
     "Wiederholung: nicht durchgeführt, weil das Setup oder ein Grenzwertsatz im Ordner nicht stimmt.",
   "Re-run: not done, because these logs were not found unchanged: {1}. Name them after the folder.":
     "Wiederholung: nicht durchgeführt, weil diese Messdateien nicht unverändert gefunden wurden: {1}. Sie nach dem Ordner angeben.",
+  'Not made again on this machine, so compared with the manifest only: what "--format {1}" gives. The reason: {2}':
+    'Auf diesem Rechner nicht neu erzeugt und daher nur mit dem Manifest verglichen: was "--format {1}" ergibt. Der Grund: {2}',
   "Program: the report was written by {1} {2}, this is {3} {4}. A re-run that differs may come from that alone.":
     "Programm: Der Bericht wurde von {1} {2} geschrieben, dies ist {3} {4}. Eine abweichende Wiederholung kann allein daher kommen.",
   "is in the folder, but the re-run does not make it": "liegt im Ordner, aber die Wiederholung erzeugt die Datei nicht",
@@ -80,8 +84,8 @@ export const CLI: Readonly<Record<string, string>> = {
   "limit set: {1} of this program: expected SHA-256 {2}, found {3}":
     "Grenzwertsatz: {1} dieses Programms: erwarteter SHA-256 {2}, gefunden {3}",
   "re-run: {1} {2}": "Wiederholung: {1} {2}",
-  "re-run: {1} differs from byte {2} on; it is drawn with the fonts of the machine, so other fonts are enough to explain this":
-    "Wiederholung: {1} weicht ab Byte {2} ab; die Datei wird mit den Schriften des Rechners gezeichnet, andere Schriften genügen also als Erklärung",
+  "re-run: {1} differs from byte {2} on; it depends on the fonts of the machine, so other fonts alone can explain this":
+    "Wiederholung: {1} weicht ab Byte {2} ab; die Datei hängt von den Schriften des Rechners ab, andere Schriften allein können dies also erklären",
   "re-run: {1} differs from byte {2} on": "Wiederholung: {1} weicht ab Byte {2} ab",
   "{1} holds no manifest.json: it is not a report folder, or the manifest was taken away.":
     "{1} enthält kein manifest.json: Es ist kein Berichtsordner, oder das Manifest wurde entfernt.",

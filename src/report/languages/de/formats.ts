@@ -1,189 +1,194 @@
-/** Remarks of reading the log. */
+/** Remarks of reading tables, samples and COMTRADE. */
 export const FORMATS: Readonly<Record<string, string>> = {
-  "the file states how far its times are from local time, or UTC as its zone":
-    "die Datei gibt an, wie weit ihre Zeiten von der Ortszeit abweichen, oder UTC als ihre Zone",
-  'The file names the time zone "{1}", but not whether its times are in it or in UTC; they are read as UTC. If they are local times, give the zone with --zone.':
-    "Die Datei nennt die Zeitzone „{1}“, aber nicht, ob ihre Zeiten darin oder in UTC stehen; sie werden als UTC gelesen. Sind es Ortszeiten, die Zone mit --zone angeben.",
-  "the first row of each observation lies at the start of the observation":
-    "die erste Zeile jeder Beobachtung liegt am Beginn der Beobachtung",
-  "the first row of each observation lies one interval after the start of the observation":
-    "die erste Zeile jeder Beobachtung liegt ein Intervall nach dem Beginn der Beobachtung",
-  "a collection announces {1} elements, which its record cannot hold":
-    "eine Sammlung kündigt {1} Elemente an, die ihr Datensatz nicht fassen kann",
-  "the element {1} holds {2}, which it cannot be, and is left out":
-    "das Element {1} enthält {2}, was nicht sein kann, und wird ausgelassen",
-  "the file is of version {1}, while version 1 is known here; what was found is read":
-    "die Datei hat die Version {1}, während hier Version 1 bekannt ist; gelesen wird, was gefunden wurde",
-  '"{1}": values times {2}, the transformer ratio of the setup':
-    "„{1}“: Werte mal {2}, das Wandlerverhältnis aus dem Setup",
-  '"{1}": values times {2}/{3}, the transducer ratio that the file says to apply':
-    "„{1}“: Werte mal {2}/{3}, das Wandlerverhältnis, das laut Datei anzuwenden ist",
-  '"{1}": the transducer ratio {2}/{3} of the file cannot be applied':
-    "„{1}“: das Wandlerverhältnis {2}/{3} der Datei kann nicht angewendet werden",
-  '"{1}": calibrated as (value − {2}) × {3}, as the file says to apply; that the offset goes first is not confirmed by any document seen':
-    "„{1}“: kalibriert als (Wert − {2}) × {3}, wie es laut Datei anzuwenden ist; dass der Versatz zuerst abgezogen wird, bestätigt kein eingesehenes Dokument",
-  "a data source defines no channel that can be read": "eine Datenquelle definiert keinen lesbaren Kanal",
-  "no trigger": "kein Auslöser",
-  "triggered by a channel": "von einem Kanal ausgelöst",
-  "by the clock": "von der Uhr",
-  "triggered from outside": "von außen ausgelöst",
-  "by the clock, for statistics": "von der Uhr, für Statistik",
-  "trigger not said": "Auslösung nicht angegeben",
-  "trigger method {1}": "Auslöseverfahren {1}",
-  "its magnitude {1} ({2}) is not sure to be a voltage":
-    "es ist nicht sicher, dass sein Betrag {1} ({2}) eine Spannung ist",
-  "the log does not state its magnitude": "die Messdaten geben seinen Betrag nicht an",
-  "its magnitude {1} is not sure to be in percent of the declared voltage":
-    "es ist nicht sicher, dass sein Betrag {1} in Prozent der vereinbarten Versorgungsspannung steht",
-  "a series in steps announces {1} of segments or values, which its record cannot hold":
-    "eine stufenweise Reihe kündigt {1} von Abschnitten oder Werten an, die ihr Datensatz nicht fassen kann",
-  "it cannot be read: {1}": "nicht lesbar: {1}",
-  '{1}: "{2}" has other numbers of times and values; the shorter one counts':
-    "{1}: „{2}“ hat verschieden viele Zeiten und Werte; die kürzere Reihe zählt",
-  "{1}, byte {2}: {3}": "{1}, Byte {2}: {3}",
-  "{1}, byte {2} and {3} times more: {4}": "{1}, Byte {2} und {3} weitere Male: {4}",
-  "logged values and waveforms": "aufgezeichnete Werte und Kurvenformen",
-  "logged values": "aufgezeichnete Werte",
-  waveforms: "Kurvenformen",
-  "an event or a list of events": "ein Ereignis oder eine Ereignisliste",
-  "nothing: none of its channels is used, see there": "nichts: keiner ihrer Kanäle wird verwendet, siehe dort",
-  "magnitude or duration of events": "Betrag oder Dauer von Ereignissen",
-  "it is empty in all observations": "in allen Beobachtungen leer",
-  "the log holds waveforms, whose samples carry the time at which they were taken":
-    "die Messdaten enthalten Kurvenformen, deren Abtastwerte die Zeit ihrer Aufnahme tragen",
-  "it is the largest deviation from the average of the phases, another definition than the negative sequence u2":
-    "größte Abweichung vom Mittelwert der Phasen, eine andere Definition als das Gegensystem u2",
-  "it is in relation to the whole r.m.s. value; total harmonic distortion is judged in relation to the fundamental":
-    "auf den gesamten Effektivwert bezogen; der Gesamtoberschwingungsgehalt wird bezogen auf die Grundschwingung beurteilt",
-  "it is a sliding Plt, one value every Pst interval; Plt is counted in blocks of two hours":
-    "gleitender Plt, ein Wert je Pst-Intervall; Plt wird in Blöcken von zwei Stunden gezählt",
-  "it is the r.m.s. value of all harmonics together": "Effektivwert aller Oberschwingungen zusammen",
-  "it is the r.m.s. value of all interharmonics together": "Effektivwert aller Zwischenharmonischen zusammen",
-  "it is the value that {1} % do not exceed, no mean or extreme":
-    "der Wert, den {1} % nicht überschreiten, kein Mittel- oder Extremwert",
-  "it holds no mean, value, minimum or maximum": "enthält weder Mittelwert noch Wert, Minimum oder Maximum",
-  "its quantity type ({1}) is no log of values over time":
-    "die Art der Größe ({1}) ist keine Aufzeichnung von Werten über der Zeit",
-  "it has no characteristic, so what it holds is not said; say it in the setup under columns:":
-    "ohne Kennung der Größe, daher ist nicht angegeben, was enthalten ist; im Setup angeben unter columns:",
-  "its characteristic {1} is none of IEEE 1159.3, so what it holds is not known; say it in the setup under columns:":
-    "die Kennung {1} der Größe kommt in IEEE 1159.3 nicht vor, daher ist nicht bekannt, was enthalten ist; im Setup angeben unter columns:",
-  "its characteristic ({1}) is not used here": "die Kennung ({1}) der Größe wird hier nicht verwendet",
-  "its characteristic ({1}) of a {2} in {3} is not used here":
-    "die Kennung ({1}) einer Größe ({2}) in {3} wird hier nicht verwendet",
-  "its phase ({1}) is no conductor that is judged; say the phase in the setup under columns:":
-    "die Phase ({1}) ist kein Leiter, der beurteilt wird; die Phase im Setup angeben unter columns:",
+  "{1} of the {2} bytes of data are missing at its end.": "{1} der {2} Byte Daten fehlen an ihrem Ende.",
+  "{1} samples at {2} per second are left out, too few for a waveform of {3} Hz.":
+    "{1} Abtastwerte mit {2} je Sekunde sind ausgelassen, zu wenige für eine Kurvenform mit {3} Hz.",
+  "sampled {1} times a second, so it is no waveform of {2} Hz":
+    "{1}-mal je Sekunde abgetastet, also keine Kurvenform mit {2} Hz",
+  '"{1}" is brought to the primary side by {2}, unlike in the first file.':
+    "„{1}“ wird anders als in der ersten Datei auf die Primärseite umgerechnet: {2}.",
+  "an r.m.s. value or mean is no waveform": "ein Effektivwert oder Mittelwert ist keine Kurvenform",
+  "direct and auxiliary voltages are not used": "Gleich- und Hilfsspannungen werden nicht verwendet",
+  "a frequency is no waveform": "eine Frequenz ist keine Kurvenform",
+  "an angle is no waveform": "ein Winkel ist keine Kurvenform",
+  "it is computed from other values": "aus anderen Werten berechnet",
+  "a symmetrical component is no phase quantity": "eine symmetrische Komponente ist keine Phasengröße",
+  "a residual quantity (sum of the phases) is no phase quantity":
+    "eine Summengröße (Summe der Phasen) ist keine Phasengröße",
+  "an earth quantity is no phase quantity": "eine Erdgröße ist keine Phasengröße",
+  '"{1}{2}" may be a phase, a number or a symmetrical component':
+    "„{1}{2}“ kann eine Phase, eine Nummer oder eine symmetrische Komponente sein",
+  '"{1}" is none of the phases {2}': "„{1}“ ist keine der Phasen {2}",
+  "the edition {1} of the standard is not known; the layout of 1999 is used.":
+    "die Ausgabe {1} der Norm ist nicht bekannt; verwendet wird der Aufbau von 1999.",
+  "the year of the standard is missing; the channel lines have the form of 1999, which is used.":
+    "das Jahr der Norm fehlt; die Kanalzeilen haben die Form von 1999, die verwendet wird.",
+  "{1} analog and {2} status channels are promised, but {3} and {4} are described; the descriptions are used.":
+    "angekündigt sind {1} Analog- und {2} Statuskanäle, beschrieben aber {3} und {4}; verwendet werden die Beschreibungen.",
+  "the date is written {1}, not in the order of the edition.":
+    "das Datum ist als {1} geschrieben, nicht in der Reihenfolge der Ausgabe.",
+  "the date is read as {1}; the configuration names no edition, so state dateOrder in the setup if that is wrong.":
+    "das Datum wird als {1} gelesen; die Konfiguration nennt keine Ausgabe; ist das falsch, dateOrder im Setup angeben.",
+  "the time factor {1} cannot be used; 1 is taken.": "der Zeitfaktor {1} ist nicht verwendbar; genommen wird 1.",
+  "the time code {1} cannot be read; the stamps are taken to name no offset.":
+    "der Zeitcode {1} ist nicht lesbar; es wird angenommen, dass die Zeitstempel keinen Versatz nennen.",
+  "the recorder states that its clock was right within {1} only.":
+    "das Aufzeichnungsgerät gibt an, dass seine Uhr nur auf {1} genau ging.",
+  "the recorder states that its clock had failed; the times cannot be trusted.":
+    "das Aufzeichnungsgerät gibt an, dass seine Uhr ausgefallen war; den Zeiten ist nicht zu trauen.",
+  "the data are text although the configuration says {1}.": "die Daten sind Text, obwohl die Konfiguration {1} angibt.",
+  "the data are binary although the configuration says ASCII.":
+    "die Daten sind binär, obwohl die Konfiguration ASCII angibt.",
+  "the rows hold {1} words of status channels, not {2} as the configuration says.":
+    "die Zeilen enthalten {1} Wörter mit Statuskanälen, nicht {2}, wie die Konfiguration angibt.",
+  "{1} bytes behind the last whole row are left out; the file is cut off.":
+    "{1} Byte hinter der letzten vollständigen Zeile sind ausgelassen; die Datei ist abgeschnitten.",
+  "the rows hold two bytes per value, so they are read as BINARY, not {1}.":
+    "die Zeilen enthalten zwei Byte je Wert und werden daher als BINARY gelesen, nicht als {1}.",
+  "{1} and 1 other file: {2}": "{1} und 1 weitere Datei: {2}",
+  "{1} and {2} other files: {3}": "{1} und {2} weitere Dateien: {3}",
+  "{1} h:m:s with {2} decimals": "{1} h:m:s mit {2} Dezimalstellen",
+  "{1}, of the first sample of each file": "{1}, des ersten Abtastwerts jeder Datei",
+  "× {1} by the setup": "× {1} laut Setup",
+  "{1} in the setup states another ratio": "{1} im Setup gibt ein anderes Verhältnis an",
+  currents: "Ströme",
+  voltages: "Spannungen",
+  "The file does not say whether its {1} are primary or secondary values; they are taken as they stand ({2}).":
+    "Die Datei gibt nicht an, ob diese Werte Primär- oder Sekundärwerte sind: {1}. Sie werden genommen, wie sie sind ({2}).",
+  "The {1} are secondary values without a usable ratio; they are taken as they stand ({2}).":
+    "Sekundärwerte ohne verwendbares Verhältnis: {1}. Sie werden genommen, wie sie sind ({2}).",
+  "secondary value × {1}/{2}": "Sekundärwert × {1}/{2}",
+  "The ratio {1}/{2} of the {3} is unusual; its two sides may have different units ({4}).":
+    "Das Verhältnis {1}/{2} ist ungewöhnlich ({3}); seine beiden Seiten können verschiedene Einheiten haben ({4}).",
+  "the setup leaves it out": "im Setup ausgelassen",
+  'its unit "{1}" is not one of current': "die Einheit „{1}“ ist keine des Stroms",
+  'its unit "{1}" is not one of voltage': "die Einheit „{1}“ ist keine der Spannung",
+  "the setup": "das Setup",
   "a current between phases is not used": "ein Strom zwischen Außenleitern wird nicht verwendet",
-  "{1} Hz is no multiple of {2} Hz, and single lines of a spectrum are no group of interharmonics":
-    "{1} Hz ist kein Vielfaches von {2} Hz, und einzelne Linien eines Spektrums sind keine Gruppe von Zwischenharmonischen",
-  "neither a group nor a frequency says its order; say it in the setup under columns: order":
-    "weder eine Gruppe noch eine Frequenz gibt die Ordnung an; im Setup angeben unter columns: order",
-  "order {1} is no harmonic": "Ordnung {1} ist keine Oberschwingung",
-  "order {1} lies beyond {2}": "Ordnung {1} liegt jenseits von {2}",
-  "an observation has no start that can be read and is left out":
-    "eine Beobachtung hat keinen lesbaren Beginn und wird ausgelassen",
-  "a channel belongs to definition {1} of {2}, which there is not, and is left out":
-    "ein Kanal gehört zu Definition {1} von {2}, die es nicht gibt, und wird ausgelassen",
-  "a channel has {1} series where {2} are defined; the others are left out":
-    "ein Kanal hat {1} Reihen, wo {2} definiert sind; die anderen werden ausgelassen",
-  "an observation lists more than {1} series and is left out":
-    "eine Beobachtung führt mehr als {1} Reihen auf und wird ausgelassen",
-  "an observation stands before any data source that can be read, and is left out":
-    "eine Beobachtung steht vor jeder lesbaren Datenquelle und wird ausgelassen",
-  "the file has no container record that can be read": "die Datei hat keinen lesbaren Container-Datensatz",
-  "the setup leaves it out": "das Setup lässt sie aus",
-  "it is defined, but no observation holds it": "definiert, aber in keiner Beobachtung enthalten",
-  "it marks intervals as flagged": "kennzeichnet Intervalle",
-  "by the setup": "laut Setup",
-  "measured {1}, characteristic {2}, phase {3}": "gemessen {1}, Kennung {2}, Phase {3}",
-  "it holds no values that are numbers": "enthält keine Werte, die Zahlen sind",
-  "{1}: by the setup": "{1}: laut Setup",
-  '"{1}" holds the same in {2}, which is used': "„{1}“ enthält dasselbe in {2} und wird verwendet",
-  '"{1}" holds the frequency as well, and is used': "„{1}“ enthält die Frequenz ebenfalls und wird verwendet",
-  "the compressed data of a record are damaged, so it is left out":
-    "die komprimierten Daten eines Datensatzes sind beschädigt, daher wird er ausgelassen",
-  "a record inflates to more than {1} bytes and is left out":
-    "ein Datensatz wächst beim Entpacken auf mehr als {1} Byte und wird ausgelassen",
-  "the next record lies outside the file (at byte {1}), so the rest cannot be found":
-    "der nächste Datensatz liegt außerhalb der Datei (bei Byte {1}), daher ist der Rest nicht auffindbar",
-  "the next record is one that was already read (at byte {1}), so the rest cannot be found":
-    "der nächste Datensatz ist einer, der schon gelesen wurde (bei Byte {1}), daher ist der Rest nicht auffindbar",
-  "where the next record should begin (byte {1}) there is none, so the rest cannot be found":
-    "wo der nächste Datensatz beginnen sollte (Byte {1}), ist keiner, daher ist der Rest nicht auffindbar",
-  "the record gives sizes that cannot be ({1} and {2} bytes) and is left out":
-    "der Datensatz nennt unmögliche Größen ({1} und {2} Byte) und wird ausgelassen",
-  "the file ends within a record, {1} bytes before its end: copy the file again":
-    "die Datei endet innerhalb eines Datensatzes, {1} Byte vor dessen Ende: die Datei neu kopieren",
-  "it holds samples of neither a voltage nor a current": "enthält Abtastwerte weder einer Spannung noch eines Stroms",
-  "it holds no points on the wave": "enthält keine Punkte der Kurvenform",
-  "its phase ({1}) is no conductor that is judged": "die Phase ({1}) ist kein Leiter, der beurteilt wird",
-  "samples of a {1}, phase {2}; its unit says {3}, but what is measured is a {4}, so it is taken as {5}":
-    "Abtastwerte ({1}), Phase {2}; die Einheit lautet {3}, gemessen wird aber {4}; daher als {5} genommen",
-  "samples of a {1}, phase {2}": "Abtastwerte ({1}), Phase {2}",
-  "a series holds {1}, which is no real number, and is left out":
-    "eine Reihe enthält {1}, was keine reelle Zahl ist, und wird ausgelassen",
-  "a series shares the values of series {1} of channel {2}, which there is not":
-    "eine Reihe teilt die Werte der Reihe {1} von Kanal {2}, die es nicht gibt",
-  "series share one another's values in a circle": "Reihen teilen ihre Werte im Kreis",
-  "a series has the unknown storage method {1} and is left out":
-    "eine Reihe hat das unbekannte Speicherverfahren {1} und wird ausgelassen",
-  "its rows follow one another at no common distance, so the length of an interval cannot be told":
-    "die Zeilen folgen einander in keinem gemeinsamen Abstand, daher lässt sich die Länge eines Intervalls nicht angeben",
-  "its values every {1} s are the course of an event, no log of intervals":
-    "Werte alle {1} s: der Verlauf eines Ereignisses, keine Aufzeichnung von Intervallen",
-  "all its values are 0: its input was not connected": "alle Werte sind 0: der Eingang war nicht angeschlossen",
-  "it repeats the mean row by row, so it is no extreme":
-    "wiederholt den Mittelwert Zeile für Zeile, ist also kein Extremwert",
-  "Minimum and maximum repeat the mean on {1}: the recorder kept one value only, so these are not used as extremes.":
-    "Minimum und Maximum wiederholen den Mittelwert an {1}: Das Aufzeichnungsgerät hat nur einen Wert behalten, daher werden sie nicht als Extremwerte verwendet.",
-  "it has no series of times": "ohne Reihe von Zeiten",
-  "its series of times is empty": "die Reihe der Zeiten ist leer",
-  "its times are in cycles, and the file states no nominal frequency; give nominalFrequency in the setup":
-    "die Zeiten stehen in Perioden, und die Datei gibt keine Nennfrequenz an; nominalFrequency im Setup angeben",
-  "its times have the unit {1}, which is no time": "die Zeiten haben die Einheit {1}, die keine Zeit ist",
-  "no unit": "keine Einheit",
-  "unit {1}": "Einheit {1}",
-  "the quantity has no unit": "die Größe hat keine Einheit",
-  "the unit is {1}": "die Einheit ist {1}",
-  "a {1} in % does not say of what": "die Größe ({1}) in % gibt nicht an, wovon",
-  "its unit says {1}, but what is measured is a {2}, so it is taken as {3}":
-    "die Einheit lautet {1}, gemessen wird aber {2}; daher als {3} genommen",
-  "the unit is %": "die Einheit ist %",
-  "the unit is {1}, a fraction of 1": "die Einheit ist {1}, ein Bruchteil von 1",
-  "it holds no values": "enthält keine Werte",
-  "the unit {1} does not fit a share in %": "die Einheit {1} passt nicht zu einem Anteil in %",
-  'it has no unit, and its values (median {1}) may be % or a fraction of 1; say the unit in the setup under columns:, "%" or "p.u."':
-    'ohne Einheit; die Werte (Median {1}) können % oder ein Bruchteil von 1 sein; die Einheit im Setup angeben unter columns:, "%" oder "p.u."',
-  "it has no unit; the median {1} is one in %": "ohne Einheit; der Median {1} passt zu einer Angabe in %",
-  "per unit of {1} {2}, the base that it states": "bezogen auf {1} {2}, die angegebene Bezugsgröße",
-  "per unit of the declared voltage {1} V": "bezogen auf die vereinbarte Versorgungsspannung {1} V",
-  "it is in p.u. and states no base; give the declared voltage with --declared":
-    "in p.u. ohne angegebene Bezugsgröße; die vereinbarte Versorgungsspannung mit --declared angeben",
-  "it has no unit; the median {1} is one in {2}": "ohne Einheit; der Median {1} passt zu einer Angabe in {2}",
-  "it has no unit, and the median {1} does not tell it; say the unit in the setup under columns:":
-    "ohne Einheit, und der Median {1} lässt sie nicht erkennen; die Einheit im Setup angeben unter columns:",
-  "in % of the fundamental by its unit": "der Einheit nach in % der Grundschwingung",
-  "its unit says {1}, but order 1 has the median {2}, so it is taken as {3}":
-    "die Einheit lautet {1}, Ordnung 1 hat aber den Median {2}; daher als {3} genommen",
-  "order 1 is 1, so it is a fraction of the fundamental": "Ordnung 1 ist 1, also ein Bruchteil der Grundschwingung",
-  "its unit says {1}, but what is measured is a voltage, so it is taken as V":
-    "die Einheit lautet {1}, gemessen wird aber eine Spannung; daher als V genommen",
-  "its unit is {1} and no order 1 shows whether it is % of the fundamental or {2}; say the unit in the setup under columns:":
-    "die Einheit ist {1}, und keine Ordnung 1 zeigt, ob es % der Grundschwingung oder {2} ist; die Einheit im Setup angeben unter columns:",
-  "a vector announces {1} items of {2} bytes, which its record cannot hold":
-    "ein Vektor kündigt {1} Einträge zu je {2} Byte an, die sein Datensatz nicht fassen kann",
-  "an element has the unknown physical type {1}": "ein Element hat den unbekannten physikalischen Typ {1}",
-  "a link leads out of its record (to place {1} of {2})":
-    "ein Verweis führt aus seinem Datensatz hinaus (zur Stelle {1} von {2})",
-  "{1} stands where numbers are expected, and is left out":
-    "{1} steht, wo Zahlen erwartet werden, und wird ausgelassen",
-  '{1}: "{2}" has other numbers of times and samples; the shorter one counts':
-    "{1}: „{2}“ hat verschieden viele Zeiten und Abtastwerte; die kürzere Reihe zählt",
-  "all its samples are 0: its input was not connected": "alle Abtastwerte sind 0: der Eingang war nicht angeschlossen",
-  "it has {1} samples per second; waveforms are measured from {2} up":
-    "{1} Abtastwerte je Sekunde; Kurvenformen werden ab {2} gemessen",
-  "it is sampled apart from any voltage, and without one no cycle can be found":
-    "getrennt von jeder Spannung abgetastet, und ohne Spannung lässt sich keine Periode finden",
-  "{1}: the observation at {2} repeats samples of one that began before; they are counted once.":
-    "{1}: Die Beobachtung um {2} wiederholt Abtastwerte einer früher begonnenen; sie werden einmal gezählt.",
+  "phase by {1}": "Phase nach: {1}",
+  "no unit stated, taken as {1}": "keine Einheit angegeben, als {1} genommen",
+  'unit "{1}"': "Einheit „{1}“",
+  "written the other way round, so its sign is turned": "umgekehrt geschrieben, daher mit umgekehrtem Vorzeichen",
+  "inverted by the setup": "im Setup umgepolt",
+  'its name speaks of a current, its unit "{1}" of a voltage':
+    "der Name spricht von einem Strom, die Einheit „{1}“ von einer Spannung",
+  'its name speaks of a voltage, its unit "{1}" of a current':
+    "der Name spricht von einer Spannung, die Einheit „{1}“ von einem Strom",
+  'the phase field "{1}"': "Phasenfeld „{1}“",
+  'the name "{1}"': "Name „{1}“",
+  "its name speaks of more than one phase": "der Name spricht von mehr als einer Phase",
+  "neither its name nor its phase field says a phase": "weder Name noch Phasenfeld nennt eine Phase",
+  "{1} and {2} contradict each other": "{1} und {2} widersprechen einander",
+  "{1} samples are promised, the data hold {2}; all that are there are used.":
+    "angekündigt sind {1} Abtastwerte, die Daten enthalten {2}; alle vorhandenen werden verwendet.",
+  "its {1} status channels are not used.": "{1} Statuskanäle werden nicht verwendet.",
+  'the channel "{1}" has the factor 0, so all its values are {2}.':
+    "der Kanal „{1}“ hat den Faktor 0, daher sind alle seine Werte {2}.",
+  "the time of the first sample occurs twice in {1} (end of summer time); the first is taken. A fixed offset as zone decides it.":
+    "die Zeit des ersten Abtastwerts kommt in {1} zweimal vor (Ende der Sommerzeit); genommen wird die erste. Ein fester Versatz als Zeitzone entscheidet es.",
+  "line {1} is cut off or garbled and left out.": "Zeile {1} ist abgeschnitten oder verstümmelt und ausgelassen.",
+  "{1} lines, the first of them line {2}, are cut off or garbled and left out.":
+    "{1} Zeilen, die erste davon Zeile {2}, sind abgeschnitten oder verstümmelt und ausgelassen.",
+  "the sample numbers do not count the rows; each row is taken to follow the one before.":
+    "die Abtastnummern zählen die Zeilen nicht; jede Zeile gilt als auf die vorige folgend.",
+  "{1} samples are missing between the rows, by the sample numbers.":
+    "nach den Abtastnummern fehlen {1} Abtastwerte zwischen den Zeilen.",
+  "{1} sampling rates that differ by less than 0.1 % follow each other (a drifting clock); their mean, {2} per second, is used.":
+    "{1} Abtastraten, die sich um weniger als 0,1 % unterscheiden, folgen aufeinander (eine driftende Uhr); verwendet wird ihr Mittel, {2} je Sekunde.",
+  "no sampling rate is stated; by the time stamps it is {1} per second.":
+    "keine Abtastrate angegeben; nach den Zeitstempeln beträgt sie {1} je Sekunde.",
+  "the rows have no time stamps; the stated sampling rate is used.":
+    "die Zeilen haben keine Zeitstempel; verwendet wird die angegebene Abtastrate.",
+  "the time stamps are cut to 16 bits; the stated sampling rate is used.":
+    "die Zeitstempel sind auf 16 Bit gekürzt; verwendet wird die angegebene Abtastrate.",
+  "the time stamps speak of {1} samples per second, the configuration of {2}; the configuration is used.":
+    "die Zeitstempel sprechen von {1} Abtastwerten je Sekunde, die Konfiguration von {2}; verwendet wird die Konfiguration.",
+  "no unit is stated": "keine Einheit angegeben",
+  'the unit "{1}" may be milli or mega': "die Einheit „{1}“ kann Milli oder Mega bedeuten",
+  "an r.m.s. value is no waveform": "ein Effektivwert ist keine Kurvenform",
+  "direct voltage and current are not used": "Gleichspannung und Gleichstrom werden nicht verwendet",
+  'the unit "{1}" is none of voltage or current': "die Einheit „{1}“ ist keine von Spannung oder Strom",
+  "{1}: its decimal mark was taken from the other files": "{1}: Dezimalzeichen aus den anderen Dateien übernommen",
+  "{1}: its stamps mark the start of the interval": "{1}: Die Zeitstempel bezeichnen den Beginn des Intervalls",
+  "{1}: its stamps mark the end of the interval": "{1}: Die Zeitstempel bezeichnen das Ende des Intervalls",
+  "by the name of the month": "nach dem Namen des Monats",
+  "year first": "Jahr zuerst",
+  "as given": "wie angegeben",
+  "by the point between the numbers": "nach dem Punkt zwischen den Zahlen",
+  "all orders mean the same days here": "alle Reihenfolgen bedeuten hier dieselben Tage",
+  "no other order fits all dates": "keine andere Reihenfolge passt zu allen Daten",
+  "only so do the days follow one another": "nur so folgen die Tage aufeinander",
+  "{1}: its column holds no value and was left out": "{1}: Die Spalte enthält keinen Wert und wurde ausgelassen",
+  "{1}: logged without its mean, so it was left out": "{1}: ohne Mittelwert aufgezeichnet und daher ausgelassen",
+  "{1}: its newest row stands first; it was read from its end":
+    "{1}: Die neueste Zeile steht zuerst; gelesen wurde vom Ende her",
+  "seconds since 1970-01-01 UTC": "Sekunden seit 1970-01-01 UTC",
+  "milliseconds since 1970-01-01 UTC": "Millisekunden seit 1970-01-01 UTC",
+  "days since 1899-12-30, as spreadsheets count them": "Tage seit 1899-12-30, wie Tabellenkalkulationen sie zählen",
+  "day, month, year": "Tag, Monat, Jahr",
+  "12-hour clock": "12-Stunden-Uhr",
+  "{1} {2} with offset from UTC": "{1} {2} mit Versatz zu UTC",
+  "date and time in two columns": "Datum und Uhrzeit in zwei Spalten",
+  "in {1} by the header": "in {1} laut Kopfzeile",
+  "the time of each row": "die Zeit jeder Zeile",
+  "not used: a time beside the one that is used": "nicht verwendet: eine Zeit neben der verwendeten",
+  "not recognised": "nicht erkannt",
+  "{1}, {2}: the last line is cut off and was left out":
+    "{1}, {2}: Die letzte Zeile ist abgeschnitten und wurde ausgelassen",
+  "{1}: the header is repeated {2} among the rows": "{1}: Die Kopfzeile wiederholt sich {2} unter den Zeilen",
+  "{1}: a stamp without a time of day was read as midnight ({2})":
+    "{1}: Ein Zeitstempel ohne Uhrzeit wurde als Mitternacht gelesen ({2})",
+  once: "einmal",
+  "{1}: the distance of rows is off its interval by up to {2}":
+    "{1}: Der Abstand der Zeilen weicht um bis zu {2} vom Intervall ab",
+  "{1}: {2} stamps beside their tick were put on it; the farthest was {3} away":
+    "{1}: {2} Zeitstempel neben ihrem Takt wurden darauf gesetzt; der fernste lag {3} daneben",
+  "{1} ms": "{1} ms",
+  "{1}: 1 sample is missing in 1 gap, by the times of the rows.":
+    "{1}: Nach den Zeiten der Zeilen fehlt 1 Abtastwert in 1 Lücke.",
+  "{1}: {2} samples are missing in 1 gap, by the times of the rows.":
+    "{1}: Nach den Zeiten der Zeilen fehlen {2} Abtastwerte in 1 Lücke.",
+  "{1}: {2} samples are missing in {3} gaps, by the times of the rows.":
+    "{1}: Nach den Zeiten der Zeilen fehlen {2} Abtastwerte in {3} Lücken.",
+  "{1}: its first time occurs twice (end of summer time); the first is taken. A fixed offset as zone decides it.":
+    "{1}: Die erste Zeit kommt zweimal vor (Ende der Sommerzeit); genommen wird die erste. Ein fester Versatz als Zeitzone entscheidet es.",
+  "a time beside the one that is used": "eine Zeit neben der verwendeten",
+  "{1}: {2} samples per second are too few; waveforms are measured from {3} on.":
+    "{1}: {2} Abtastwerte je Sekunde sind zu wenig; Kurvenformen werden ab {3} gemessen.",
+  "between {1} and {2} per second": "zwischen {1} und {2} je Sekunde",
+  "{1}: by its times the sampling rate lies {2}; {3} is used (setup: samplesPerSecond states it).":
+    "{1}: Nach den Zeiten liegt die Abtastrate {2}; verwendet wird {3} (Setup: samplesPerSecond gibt sie an).",
+  "{1}: its times are written in steps of {2}, so that a loss of a sample would not show and all times may be off by {3}.":
+    "{1}: Die Zeiten sind in Schritten von {2} geschrieben, sodass der Verlust eines Abtastwerts nicht zu sehen wäre und alle Zeiten um {3} falsch sein können.",
+  "{1}: its times are written in steps of {2}, so that a loss of up to {3} samples would not show and all times may be off by {4}.":
+    "{1}: Die Zeiten sind in Schritten von {2} geschrieben, sodass der Verlust von bis zu {3} Abtastwerten nicht zu sehen wäre und alle Zeiten um {4} falsch sein können.",
+  "The log does not say when it was recorded: its first sample is put on {1}, so all times count from there, and ten-minute intervals do not begin on the ten minutes of a clock (setup: start states it).":
+    "Die Messdaten geben nicht an, wann sie aufgezeichnet wurden: Ihr erster Abtastwert ist auf {1} gesetzt, alle Zeiten zählen also von dort, und Zehnminutenintervalle beginnen nicht auf den zehn Minuten einer Uhr (Setup: start gibt den Beginn an).",
+  "The log does not say when it was recorded; the start is that of the setup, {1}.":
+    "Die Messdaten geben nicht an, wann sie aufgezeichnet wurden; der Beginn ist der des Setups, {1}.",
+  "no times: the rows follow each other evenly": "keine Zeiten: die Zeilen folgen einander gleichmäßig",
+  "the numbers of the samples": "die Nummern der Abtastwerte",
+  seconds: "Sekunden",
+  milliseconds: "Millisekunden",
+  microseconds: "Mikrosekunden",
+  nanoseconds: "Nanosekunden",
+  "{1} since 1970-01-01 UTC": "{1} seit 1970-01-01 UTC",
+  "{1} from the beginning of the recording": "{1} ab Beginn der Aufzeichnung",
+  "{1} hh:mm:ss in steps of {2} s with offset from UTC, {3}":
+    "{1} hh:mm:ss in Schritten von {2} s mit Versatz zu UTC, {3}",
+  "{1} hh:mm:ss in steps of {2} s, {3}": "{1} hh:mm:ss in Schritten von {2} s, {3}",
+  "{1} and others": "{1} und andere",
+  "it is {1} like {2}; say in the setup, under channels:, which of them is to be used":
+    "{1} wie {2}; im Setup unter channels: angeben, welcher davon zu verwenden ist",
+  "the setup uses {1} as {2}": "das Setup verwendet {1} als {2}",
+  "The clock does not fit the sampling rate of {1} per second: {2} of {3} joined files begin up to {4} ms beside the sample that they are put on.":
+    "Die Uhr passt nicht zur Abtastrate von {1} je Sekunde: {2} von {3} verbundenen Dateien beginnen bis zu {4} ms neben dem Abtastwert, auf den sie gesetzt sind.",
+  "The sampling rates of joined files differ by less than 0.1 % (a drifting clock); their mean, {1} per second, is used.":
+    "Die Abtastraten der verbundenen Dateien unterscheiden sich um weniger als 0,1 % (eine driftende Uhr); verwendet wird ihr Mittel, {1} je Sekunde.",
+  "it is zero throughout": "durchgehend null",
+  "it holds the same value throughout": "durchgehend derselbe Wert",
+  "its values never change sign, so they are no waveform (an r.m.s. value, direct voltage or contact)":
+    "die Werte wechseln nie das Vorzeichen, sind also keine Kurvenform (ein Effektivwert, eine Gleichspannung oder ein Kontakt)",
+  "it changes sign {1} times a second at most, too slowly for a supply voltage or current":
+    "wechselt das Vorzeichen höchstens {1}-mal je Sekunde, zu langsam für eine Versorgungsspannung oder einen Strom",
 };

@@ -245,6 +245,8 @@ export const PAGE: Readonly<Record<string, string>> = {
     "Die Ergebnisse beziehen sich nur auf die Versorgung am aufgezeichneten Ort und im aufgezeichneten Zeitraum. Dieser Bericht darf nur vollständig weitergegeben werden, es sei denn, die freigebende Person stimmt schriftlich zu.",
   "Findings that name a cause are interpretations of the recorded pattern, not measured results.":
     "Befunde, die eine Ursache nennen, sind Deutungen des aufgezeichneten Musters, keine Messergebnisse.",
+  "Measurement setup of this report, with which it can be made again.":
+    "Setup der Messung dieses Berichts, mit der er neu erstellt werden kann.",
   "The whole result for programs, results.json, is attached to this file.":
     "Das vollständige Ergebnis für Programme, results.json, ist dieser Datei angehängt.",
   "End of the report": "Ende des Berichts",
