@@ -150,7 +150,7 @@ describe("charts of a recording of seconds", () => {
     const empty = (phases: typeof stretched) =>
       rowsOf(profileData({ ...subject, phases }).columns).filter(({ v }) => v === null).length;
     expect(empty(stretched)).toBe(0);
-    expect(empty(stretched.map((p) => ({ ...p, counted: p.counted.filter((i) => i !== 30) })))).toBe(3);
+    expect(empty(stretched.map((p) => ({ ...p, drawn: p.drawn.filter((i) => i !== 30) })))).toBe(3);
   });
 
   it("show mean and highest value of each harmonic beside its limit, and speak of no verdict", async () => {

@@ -40,7 +40,7 @@ describe("what is no readable log ends in one sentence", () => {
     [
       "binary data",
       Uint8Array.from({ length: 5000 }, (_, i) => (i * 37) % 256),
-      "LogError: log.csv, byte 0: is in no form that can be read here (COMTRADE, a table of samples (CSV), delimited text (CSV)): export the log as one of them",
+      "LogError: log.csv, byte 0: is in no form that can be read here (COMTRADE, PQDIF, a table of samples (CSV), delimited text (CSV)): export the log as one of them",
     ],
     [
       "gzip of binary data",
