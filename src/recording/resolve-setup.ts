@@ -1,5 +1,5 @@
 import { UsageError } from "../errors.js";
-import { Numeral, say, strung, type Text } from "../sentence.js";
+import { Numeral, Sentence, say, strung, type Text } from "../sentence.js";
 import { PHASE_TO_NEUTRAL, PHASE_TO_PHASE, type Phase } from "./quantity.js";
 import type { Ledger, Recording } from "./recording.js";
 import type { GivenSetup, MeasurementSettings, Setup, Stated } from "./setup.js";
@@ -225,7 +225,7 @@ function resolveDeclaredVoltage(
     return {
       value: facts.nominalVoltage,
       origin: "assumed",
-      reason: say`the nominal voltage of ${facts.title}; the log holds no voltages to compare it with`,
+      reason: say`the nominal voltage of ${titleOf(facts)}; the log holds no voltages to compare it with`,
     };
   }
   // EN 50160 names 230 V; three-wire supplies take it between phases, or 400 V where the neutral is not measured.
@@ -257,12 +257,17 @@ function refuseOtherLevel(declared: number, connection: Setup["connection"]["val
 
 function resolveNominalFrequency(given: GivenSetup, facts: SupplyFacts): Stated<50 | 60> {
   if (given.nominalFrequency !== undefined) return stated(given.nominalFrequency);
-  return { value: facts.nominalFrequency, origin: "inferred", reason: say`nominal frequency of ${facts.title}` };
+  return { value: facts.nominalFrequency, origin: "inferred", reason: say`nominal frequency of ${titleOf(facts)}` };
 }
 
 function middleOf(levels: VoltageLevels, phases: readonly Phase[]): number | undefined {
   const known = phases.flatMap((p) => levels.get(p) ?? []).sort((a, b) => a - b);
   return known[known.length >> 1];
+}
+
+/** The title of a limit set stands in the catalogs as it is. */
+function titleOf({ title }: SupplyFacts): Sentence {
+  return new Sentence(title, []);
 }
 
 function voltsText(volts: number): Text {

@@ -1,6 +1,6 @@
 import type { EventTrace, WaveformPiece } from "../../recording/measurements.js";
 import { SECOND } from "../../recording/time.js";
-import { say } from "../../sentence.js";
+import { Numeral, say } from "../../sentence.js";
 import { type EventRecord, isVoltageEvent, type ReportEvent } from "../events.js";
 import { instantOf } from "../local-time.js";
 import { exact } from "../numbers.js";
@@ -60,7 +60,7 @@ function levelsOf(event: ReportEvent, { dip, swell }: TableEdges): Panel["levels
   if (!isVoltageEvent(event)) return [];
   const percent = kind === "swell" ? swell : dip;
   if (percent === undefined) return [];
-  const name = say`${withUnit(exact(percent, 0), "%")} of ${withUnit(exact(reference, 0), unit)}`;
+  const name = say`${new Numeral(exact(percent, 0))} % of ${withUnit(exact(reference, 0), unit)}`;
   return [{ y: (percent * reference) / 100, name, isNamedBelow: kind !== "swell" }];
 }
 

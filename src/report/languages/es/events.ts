@@ -1,5 +1,6 @@
 /** Voltage events. */
 export const events: Readonly<Record<string, string>> = {
+  "{1} % of {2}": "{1} % de {2}",
   "dips most often in cell {1} ({2})": "huecos con más frecuencia en la celda {1} ({2})",
   "dips in cell {1}": "huecos en la celda {1}",
   "dips in cells {1}": "huecos en las celdas {1}",
