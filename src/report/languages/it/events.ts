@@ -1,0 +1,122 @@
+/** Voltage events. */
+export const EVENTS: Readonly<Record<string, string>> = {
+  "supply interruption": "interruzione dell'alimentazione",
+  "voltage dip": "buco di tensione",
+  "voltage swell": "sovratensione temporanea",
+  "rapid voltage change": "variazione rapida della tensione",
+  transient: "transitorio",
+  "inrush current": "corrente di spunto",
+  "{1} interruption": "{1} interruzione",
+  "{1} interruptions": "{1} interruzioni",
+  "{1} dip": "{1} buco di tensione",
+  "{1} dips": "{1} buchi di tensione",
+  "{1} swell": "{1} sovratensione temporanea",
+  "{1} swells": "{1} sovratensioni temporanee",
+  "{1} rapid voltage change": "{1} variazione rapida della tensione",
+  "{1} rapid voltage changes": "{1} variazioni rapide della tensione",
+  "{1} transient": "{1} transitorio",
+  "{1} transients": "{1} transitori",
+  "{1} inrush current": "{1} corrente di spunto",
+  "{1} inrush currents": "{1} correnti di spunto",
+  "{1} changed by up to {2}": "{1}: variazione fino a {2}",
+  "{1} changed by up to {2} for {3}": "{1}: variazione fino a {2} per {3}",
+  "{1} deviated by up to {2}": "{1}: scostamento fino a {2}",
+  "{1} deviated by up to {2} for {3}": "{1}: scostamento fino a {2} per {3}",
+  "{1} fell to {2}": "{1}: minimo {2}",
+  "{1} fell to {2} for {3}": "{1}: minimo {2} per {3}",
+  "{1} rose to {2}": "{1}: massimo {2}",
+  "{1} rose to {2} for {3}": "{1}: massimo {2} per {3}",
+  "{1} (as the recorder listed it)": "{1} (dall'elenco del registratore)",
+  "short interruption": "interruzione breve",
+  "long interruption": "interruzione lunga",
+  "{1} (around an interruption)": "{1} (attorno a un'interruzione)",
+  "{1} ({2} around an interruption)": "{1} ({2} attorno a un'interruzione)",
+  "the longest interruption lasted {1}": "l'interruzione più lunga è durata {1}",
+  "the interruption lasted {1}": "l'interruzione è durata {1}",
+  "it left {1} for {2} on {3}": "tensione residua {1} per {2} su {3}",
+  "the deepest left {1} for {2} on {3}": "il più profondo: tensione residua {1} per {2} su {3}",
+  "it reached {1} for {2} on {3}": "ha raggiunto {1} per {2} su {3}",
+  "the highest reached {1} for {2} on {3}": "la più alta ha raggiunto {1} per {2} su {3}",
+  "it was {1} on {2}": "valore: {1} su {2}",
+  "the largest was {1} on {2}": "valore maggiore: {1} su {2}",
+  "{1} that the recorder was triggered by; {2}": "{1} (da trigger del registratore); {2}",
+  "began before the recording": "iniziato prima della registrazione",
+  "went on after the recording": "proseguito dopo la registrazione",
+  "began in missing samples": "iniziato in campioni mancanti",
+  "missing samples end it": "terminato da campioni mancanti",
+  "{1} more in results.json.": "Altri {1} in results.json.",
+  "Not listed here: {1}, less severe than these; results.json holds all.":
+    "Non elencati qui: {1}, meno gravi di questi; results.json li contiene tutti.",
+  "No dip, swell or interruption was found":
+    "Non è stato trovato alcun buco di tensione, sovratensione temporanea o interruzione",
+  whole: "intero",
+  "cut off": "troncato",
+  "not stated": "non indicato",
+  "The worst events": "Gli eventi peggiori",
+  "Worst first: by the distance to the reference voltage, then by duration.":
+    "Prima i peggiori: per distanza dalla tensione di riferimento, poi per durata.",
+  "Course and waveform": "Andamento e forma d'onda",
+  "No course was kept of this event.": "Di questo evento non è stato conservato l'andamento.",
+  "On paper the course of the first ones only is shown; the page on a screen has it for each.":
+    "Su carta è mostrato solo l'andamento dei primi; la pagina sullo schermo lo contiene per ciascuno.",
+  "R.m.s. voltage over one cycle, refreshed each half cycle (Urms(1/2)). Pale field: the event; dashed: where the table of dips or swells begins.":
+    "Tensione efficace su un periodo, aggiornata a ogni semiperiodo (Urms(1/2)). Campo chiaro: l'evento; tratteggio: dove inizia la tabella dei buchi di tensione o delle sovratensioni temporanee.",
+  "In the middle of a long event one value stands for several half cycles, the one farthest out.":
+    "A metà di un evento lungo un valore rappresenta più semiperiodi: quello più distante.",
+  "R.m.s. current of each half cycle. Pale field: the event.":
+    "Corrente efficace di ogni semiperiodo. Campo chiaro: l'evento.",
+  "Waveform around start and end": "Forma d'onda attorno a inizio e fine",
+  "voltage in % of the reference": "tensione in % del riferimento",
+  "time from the start of the event in s": "tempo dall'inizio dell'evento in s",
+  threshold: "soglia",
+  "voltage in V": "tensione in V",
+  "current in A": "corrente in A",
+  "As sampled, {1} values per second; the pale field is the event.":
+    "Come campionato, {1} valori al secondo; il campo chiaro è l'evento.",
+  Event: "Evento",
+  Phases: "Fasi",
+  Start: "Inizio",
+  Duration: "Durata",
+  Voltage: "Tensione",
+  "Of reference": "Del riferimento",
+  Cell: "Cella",
+  Recorded: "Registrazione",
+};
+
+export const EVENT_TABLES: Readonly<Record<string, string>> = {
+  "dips most often in cell {1} ({2})": "buchi di tensione più frequenti nella cella {1} ({2})",
+  "dips in cell {1}": "buchi di tensione nella cella {1}",
+  "dips in cells {1}": "buchi di tensione nelle celle {1}",
+  "dips by cell: {1}": "buchi di tensione per cella: {1}",
+  "{1} dip is in no cell: longer or shorter than the columns, cut off, or without a known reference.":
+    "{1} buco di tensione non è in alcuna cella: più lungo o più breve delle colonne, troncato o senza riferimento noto.",
+  "{1} dips are in no cell: longer or shorter than the columns, cut off, or without a known reference.":
+    "{1} buchi di tensione non sono in alcuna cella: più lunghi o più brevi delle colonne, troncati o senza riferimento noto.",
+  "Voltage dips by voltage u in % of the reference and duration t in ms ({1})":
+    "Buchi di tensione per tensione u in % del riferimento e durata t in ms ({1})",
+  "{1} (dips)": "{1} (buchi di tensione)",
+  "swells most often in cell {1} ({2})": "sovratensioni temporanee più frequenti nella cella {1} ({2})",
+  "swells in cell {1}": "sovratensioni temporanee nella cella {1}",
+  "swells in cells {1}": "sovratensioni temporanee nelle celle {1}",
+  "swells by cell: {1}": "sovratensioni temporanee per cella: {1}",
+  "{1} swell is in no cell: longer or shorter than the columns, cut off, or without a known reference.":
+    "{1} sovratensione temporanea non è in alcuna cella: più lunga o più breve delle colonne, troncata o senza riferimento noto.",
+  "{1} swells are in no cell: longer or shorter than the columns, cut off, or without a known reference.":
+    "{1} sovratensioni temporanee non sono in alcuna cella: più lunghe o più brevi delle colonne, troncate o senza riferimento noto.",
+  "Voltage swells by voltage u in % of the reference and duration t in ms ({1})":
+    "Sovratensioni temporanee per tensione u in % del riferimento e durata t in ms ({1})",
+  "{1} (swells)": "{1} (sovratensioni temporanee)",
+  "No event lies in a cell of the tables": "Nessun evento si trova in una cella delle tabelle",
+  "{1} event by duration and residual or highest voltage.": "{1} evento per durata e tensione residua o massima.",
+  "{1} events by duration and residual or highest voltage.": "{1} eventi per durata e tensione residua o massima.",
+  "Triangle down: dip; triangle up: swell; cross: interruption; hollow: cut off, the true duration is longer.":
+    "Triangolo in basso: buco di tensione; triangolo in alto: sovratensione temporanea; croce: interruzione; simbolo vuoto: evento troncato, la durata vera è maggiore.",
+  "A larger symbol stands for several events close together.": "Un simbolo più grande rappresenta più eventi vicini.",
+  "Boxes: cells of {1}, each with its name and the number of events in it.":
+    "Riquadri: celle di {1}, ciascuna con il suo nome e il numero di eventi che contiene.",
+  "{1} without a voltage in % of the reference cannot be placed.":
+    "Eventi senza tensione in % del riferimento, non collocabili: {1}.",
+  "{1} % of {2}": "{1} % di {2}",
+  "{1}, such as {2}": "{1}, ad esempio {2}",
+  "in none {1}": "in nessuna {1}",
+};
