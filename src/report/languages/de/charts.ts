@@ -1,5 +1,6 @@
 /** Titles, axes and notes of charts. */
 export const CHARTS: Readonly<Record<string, string>> = {
+  "{1} % of {2}": "{1} % von {2}",
   "{1} of {2}": "{1} von {2}",
   event: "Ereignis",
   "{1} at {2}": "{1} bei {2}",
