@@ -165,7 +165,7 @@ export function profileNote(subject: Subject, data: ProfileData, range: readonly
 function marksNote({ marks, clock }: Subject): Sentence {
   const texts = marks.map(({ name, at, phase, words }) => {
     const place = phase === undefined ? shortLocalTime(clock, at) : strung([shortLocalTime(clock, at), ` (${phase})`]);
-    return strung([name, ": ", place, ", ", words]);
+    return say`${name}: ${place}, ${words}`;
   });
   return say`Dotted: complaints (C) and comments (N). ${strung(texts, "; ")}.`;
 }

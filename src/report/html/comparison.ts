@@ -1,5 +1,5 @@
 import type { Assessment } from "../../rules/assessment.js";
-import { stated } from "../../sentence.js";
+import { say, stated } from "../../sentence.js";
 import { exact } from "../numbers.js";
 import { paragraph, placeText, UNCONFIRMED_MARK, UNCONFIRMED_NOTE, withUnit } from "../wording.js";
 import {
@@ -79,7 +79,7 @@ ${plainTable(
     verdictCell(row.other),
   ]),
 )}</details>
-<p class="note">${paragraph(...ruleSet.notes.map(stated))} ${TABLE_WORDS.sha256}: <code>${ruleSet.sha256}</code></p>`;
+<p class="note">${paragraph(...ruleSet.notes.map(stated))} ${say`${TABLE_WORDS.sha256}:`} <code>${ruleSet.sha256}</code></p>`;
 }
 
 function verdictCell(side: ComparisonRow["first"]): Html {

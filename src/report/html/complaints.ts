@@ -1,4 +1,5 @@
 import type { Assessment } from "../../rules/assessment.js";
+import { say } from "../../sentence.js";
 import { commentName, complaintName } from "../charts/marks.js";
 import {
   againstLimitText,
@@ -46,7 +47,7 @@ function complaintPart(assessment: Assessment, complaint: Assessment["complaints
       unbroken(againstLimitText(assessment, phase)),
       ...aroundTexts(phase).map(unbroken),
     ]);
-  return html`<h3>${name}, ${markTime(clock, complaint)}: ${complaint.what}</h3>
+  return html`<h3>${name}, ${say`${markTime(clock, complaint)}: ${complaint.what}`}</h3>
 <p>${unbroken(complaintText(assessment, complaint, clock))}</p>
 ${rows.length > 0 && plainTable(Object.values(COMPLAINT_COLUMNS), rows)}`;
 }

@@ -1,5 +1,5 @@
 import type { Assessment } from "../../rules/assessment.js";
-import { stated } from "../../sentence.js";
+import { say, stated } from "../../sentence.js";
 import { columnRuns } from "../columns.js";
 import { exact } from "../numbers.js";
 import { withUnit } from "../wording.js";
@@ -48,7 +48,7 @@ function findings({ recording }: Assessment): Html {
 ${
   list.length === 0
     ? html`<p>${NONE.findings}</p>`
-    : html`<ul>${list.map((finding) => html`<li data-finding="${finding.id}"><b>${SEVERITIES[severityOf(finding)]}</b>: ${finding.sentence}</li>\n`)}</ul>
+    : html`<ul>${list.map((finding) => html`<li data-finding="${finding.id}"><b>${SEVERITIES[severityOf(finding)]}</b>${say`: ${finding.sentence}`}</li>\n`)}</ul>
 <p class="note">${LIVE_WORK_NOTE}</p>`
 }</section>`;
 }
@@ -73,7 +73,7 @@ ${
 }
 ${unused.length > 0 && html`<h3>${HEADINGS.unusedColumns}</h3>${plainTable(titles, unused.map(line))}`}
 <h3>${HEADINGS.columns}</h3>
-<p class="paper">${columnsSummary(r.columns.length - unused.length, r.columns.length)}:</p>
+<p class="paper">${say`${columnsSummary(r.columns.length - unused.length, r.columns.length)}:`}</p>
 <ul class="paper">${columnRuns(r.columns).map((run) => html`<li>${several && `${run.file}, `}${columnRunText(run)}</li>\n`)}</ul>
 <details class="screen"><summary>${columnsSummary(r.columns.length - unused.length, r.columns.length)}</summary>
 ${plainTable(titles, r.columns.map(line))}</details></section>`;
@@ -102,7 +102,7 @@ function ruleSet({ ruleSet: set, weeks }: Assessment): Html {
   const orders = set.requirements.flatMap(({ title, orders: limits }) =>
     limits === undefined
       ? []
-      : html`<details><summary>${stated(title)}: ${ordersSummary(limits.length)}</summary>
+      : html`<details><summary>${say`${stated(title)}: ${ordersSummary(limits.length)}`}</summary>
 ${plainTable(
   [T.order, T.limit, T.source, T.confirmed],
   limits.map(({ order, max, source, confirmed: yes, note }) => [

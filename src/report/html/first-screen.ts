@@ -1,5 +1,5 @@
 import type { Assessment, Week } from "../../rules/assessment.js";
-import { capital, strung, type Text } from "../../sentence.js";
+import { capital, say, strung, type Text } from "../../sentence.js";
 import { instantOf, type LocalClock, localTime } from "../local-time.js";
 import { byRequirement, decidingWeek, requirementTitle } from "../rows.js";
 import { verdictWord, weekEnd, weekText } from "../wording.js";
@@ -44,7 +44,7 @@ ${further.length > 0 && html`<p>${strung(further, " ")}</p>`}
 ${
   hasRequirements(week) &&
   html`<section id="requirements"><h2>${HEADINGS.requirements}</h2>
-<p class="note">${capital(weekText(assessment, week))}; ${zoneText(assessment)}. ${week.kind === "worst-sliding" && ONLY_WORSE_NOTE}</p>
+<p class="note">${say`${capital(weekText(assessment, week))}; ${zoneText(assessment)}.`} ${week.kind === "worst-sliding" && ONLY_WORSE_NOTE}</p>
 ${requirementsTable(assessment, week, clock)}</section>`
 }
 ${weeksSection(assessment, clock)}
@@ -85,7 +85,7 @@ ${weeks
   .map(
     (
       week,
-    ) => html`<details class="week"><summary>${capital(weekText(assessment, week))}: ${verdictWord(week.verdict)}</summary>
+    ) => html`<details class="week"><summary>${say`${capital(weekText(assessment, week))}: ${verdictWord(week.verdict)}`}</summary>
 ${week.kind === "worst-sliding" && html`<p class="note">${ONLY_WORSE_NOTE}</p>`}
 ${requirementsTable(assessment, week, clock)}</details>`,
   )}</section>`;
@@ -106,7 +106,7 @@ function failedText(assessment: Assessment, week: Week): Text {
 function notAssessed(assessment: Assessment): Html {
   const items = assessment.notAssessed.map(
     ({ requirement, reason }) =>
-      html`<li><b>${requirementTitle(assessment, requirement)}</b>: ${reason.sentence}</li>\n`,
+      html`<li><b>${requirementTitle(assessment, requirement)}</b>${say`: ${reason.sentence}`}</li>\n`,
   );
   return html`<section id="not-assessed"><h2>${HEADINGS.notAssessed}</h2>
 ${items.length === 0 ? html`<p>${NONE.notAssessed}</p>` : html`<ul>${items}</ul>`}</section>`;

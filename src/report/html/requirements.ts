@@ -82,7 +82,7 @@ function reasons(rows: readonly Row[]): Html[] {
     else known.where.push(placeText(row));
   }
   return [...places.values()].map(
-    ({ sentence, where }) => html`<p class="note">${strung(where, "; ")}: ${sentence}</p>`,
+    ({ sentence, where }) => html`<p class="note">${say`${strung(where, "; ")}: ${sentence}`}</p>`,
   );
 }
 

@@ -142,5 +142,5 @@ export const analysis: Readonly<Record<string, string>> = {
   "1 week": "1 semaine",
   "{1} weeks": "{1} semaines",
   "Only the span from {1} to {2} was asked for; the log runs from {3} to {4}.":
-    "Seule la partie de {1} à {2} a été demandée ; le journal va de {3} à {4}.",
+    "Seule la partie du {1} au {2} a été demandée ; le journal va du {3} au {4}.",
 };

@@ -83,7 +83,7 @@ export const beside: Readonly<Record<string, string>> = {
   "the value that {1} of a day's values do not fall below ran from {2} ({3}) to {4} ({5})":
     "la valeur en dessous de laquelle {1} des valeurs d'un jour ne descendent pas allait de {2} ({3}) à {4} ({5})",
   "Days of the local calendar ({1}); an interval belongs to the day it begins in. Counted against {2}; not judged by the day.":
-    "Jours du calendrier local ({1}) ; un intervalle appartient au jour où il commence. Comptage par rapport à {2} ; pas de jugement au jour.",
+    "Jours du calendrier local ({1}) ; un intervalle appartient au jour où il commence. Comptage par rapport à la limite ({2}) ; pas de jugement au jour.",
   "{1} Clock change: {2}.": "{1} Changement d'heure : {2}.",
   Exclusions: "Exclusions",
   From: "De",
@@ -142,13 +142,13 @@ export const beside: Readonly<Record<string, string>> = {
     "L'enregistrement dure moins d'une semaine : ceci est un indice, non une réponse pour une semaine.",
   "It holds for each complete week by itself.": "Cela vaut pour chaque semaine complète prise séparément.",
   "Too little of the voltage from {1} is valid to say which shift would keep its limits.":
-    "Trop peu de la tension est valide de {1} pour dire quel décalage respecterait ses limites.",
+    "Période {1} : trop peu de la tension est valide pour dire quel décalage respecterait ses limites.",
   "No shift of all phases together would have kept the limits of the supply voltage from {1}.":
-    "Aucun décalage commun à toutes les phases n'aurait respecté les limites de la tension d'alimentation de {1}.",
+    "Période {1} : aucun décalage commun à toutes les phases n'aurait respecté les limites de la tension d'alimentation.",
   "From {1} the supply voltage kept its limits as recorded; it would have kept them with all phases shifted by {2}.":
-    "De {1}, la tension d'alimentation a respecté ses limites telle qu'enregistrée ; elle les aurait respectées avec toutes les phases décalées de : {2}.",
+    "Période {1} : la tension d'alimentation a respecté ses limites telle qu'enregistrée ; elle les aurait respectées avec toutes les phases décalées de : {2}.",
   "The limits of the supply voltage from {1} would have been kept with all phases shifted by {2}.":
-    "Les limites de la tension d'alimentation de {1} auraient été respectées avec toutes les phases décalées de : {2}.",
+    "Période {1} : les limites de la tension d'alimentation auraient été respectées avec toutes les phases décalées de : {2}.",
   "None of the steps looked at would have done.": "Aucun des pas examinés n'aurait suffi.",
   "Of the steps looked at {1} would have done.": "Des pas examinés, celui qui aurait suffi : {1}.",
   "Of the steps looked at {1} would each have done.": "Des pas examinés, ceux dont chacun aurait suffi : {1}.",
@@ -185,7 +185,7 @@ export const beside: Readonly<Record<string, string>> = {
   "{1}: by the extremes inside the fixed intervals the mean over any ten minutes was at most {2}, so it cannot have passed {3}.":
     "{1} : d'après les extrêmes à l'intérieur des intervalles fixes, la moyenne sur dix minutes quelconques était au plus de {2} et ne peut donc avoir dépassé {3}.",
   "{1}: by the extremes inside the fixed intervals the mean over any ten minutes was at most {2} (around {3})":
-    "{1} : d'après les extrêmes à l'intérieur des intervalles fixes, la moyenne sur dix minutes quelconques était au plus de {2} (autour de {3})",
+    "{1} : d'après les extrêmes à l'intérieur des intervalles fixes, la moyenne sur dix minutes quelconques était au plus de {2} (autour du {3})",
   "{1}; beyond what the fixed values show it cannot have passed {2}.":
     "{1} ; au-delà de ce que montrent les valeurs fixes, elle ne peut avoir dépassé {2}.",
   "{1}; once it can have passed {2} between two fixed values that did not.":

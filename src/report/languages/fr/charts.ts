@@ -3,12 +3,12 @@ export const charts: Readonly<Record<string, string>> = {
   event: "événement",
   "{1} at {2}": "{1} à {2}",
   "{1}, order {2}": "{1}, rang {2}",
-  "{1} in {2}": "{1} en {2}",
+  "{1} in {2}": "{1} ({2})",
   "time, {1}": "heure, {1}",
   "{1}: every value of the whole recording lay within the limit ({2}); found {3}":
-    "{1} : chaque valeur de tout l'enregistrement se situait dans la limite ({2}) ; trouvé {3}",
+    "{1} : chaque valeur de tout l'enregistrement se situait dans la limite ({2}) ; relevé : {3}",
   "{1}: every value lay within the limit ({2}); found {3}":
-    "{1} : chaque valeur se situait dans la limite ({2}) ; trouvé {3}",
+    "{1} : chaque valeur se situait dans la limite ({2}) ; relevé : {3}",
   "The {1} was {2} in {3} of {4} intervals of the whole recording":
     "{1} : {2} dans {3} intervalles sur {4} (tout l'enregistrement)",
   "The {1} was {2} in {3} of {4} intervals": "{1} : {2} dans {3} intervalles sur {4}",
@@ -92,7 +92,7 @@ export const charts: Readonly<Record<string, string>> = {
   "Highest value of {1} of the whole recording on {2}: none outside the limit":
     "Valeur la plus élevée de {1} de tout l'enregistrement sur {2} : aucune hors limite",
   "Highest value of {1} on {2}: none outside the limit": "Valeur la plus élevée de {1} sur {2} : aucune hors limite",
-  "Each cell is {1} on {2} ({3}); the number is {4}.": "Chaque case est {1} sur {2} ({3}) ; le nombre est {4}.",
+  "Each cell is {1} on {2} ({3}); the number is {4}.": "Chaque case représente {1} ({2} ; {3}) ; le nombre est {4}.",
   "Empty cells: no valid data, or no such hour (clock change).":
     "Cases vides : aucune donnée valide, ou heure inexistante (changement d'heure).",
   "Empty cells: no valid data.": "Cases vides : aucune donnée valide.",

@@ -2,10 +2,10 @@ export const commandLine: Readonly<Record<string, string>> = {
   "Report: {1}": "Rapport : {1}",
   "SHA-256 of manifest.json: {1}": "SHA-256 de manifest.json : {1}",
   '{1} observations in {2}, "{3}" … "{4}", from {5} to {6}, {7}{8}, channels: {9} each, rows: {10} in all → {11}':
-    "{1} observations dans {2}, « {3} » … « {4} », de {5} à {6}, {7}{8}, voies : {9} chacune, lignes : {10} en tout → {11}",
+    "{1} observations dans {2}, « {3} » … « {4} », du {5} au {6}, {7}{8}, voies : {9} chacune, lignes : {10} en tout → {11}",
   "{1} (trigger {2})": "{1} (déclenchement {2})",
   '{1} "{2}" at {3}, {4}{5}, channels: {6}, rows: {7} → {8}':
-    "{1} « {2} » à {3}, {4}{5}, voies : {6}, lignes : {7} → {8}",
+    "{1} « {2} » du {3}, {4}{5}, voies : {6}, lignes : {7} → {8}",
   ', category "{1}"': ", catégorie « {1} »",
   "and {1} more": "et encore {1}",
   "Observations ({1})": "Observations ({1})",

@@ -183,7 +183,7 @@ export const formats1: Readonly<Record<string, string>> = {
   "it is sampled apart from any voltage, and without one no cycle can be found":
     "échantillonné à l'écart de toute tension, et sans tension aucune période ne peut être trouvée",
   "{1}: the observation at {2} repeats samples of one that began before; they are counted once.":
-    "{1} : l'observation à {2} répète des échantillons d'une autre commencée avant ; ils sont comptés une fois.",
+    "{1} : l'observation du {2} répète des échantillons d'une autre commencée avant ; ils sont comptés une fois.",
   "{1} of the {2} bytes of data are missing at its end.": "{1} des {2} octets de données manquent à la fin.",
   "{1} samples at {2} per second are left out, too few for a waveform of {3} Hz.":
     "{1} échantillons à {2} par seconde sont écartés, trop peu pour une forme d'onde de {3} Hz.",

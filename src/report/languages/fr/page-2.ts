@@ -8,7 +8,7 @@ export const page2: Readonly<Record<string, string>> = {
   Lowest: "La plus basse",
   Mean: "Moyenne",
   Highest: "La plus élevée",
-  "95 % at or below": "95 % au plus à",
+  "95 % at or below": "95 % ne dépassent pas",
   Number: "Nombre",
   "Over the whole recording, valid intervals only. Values by harmonic order stand in the charts; results.json holds all.":
     "Sur tout l'enregistrement, intervalles valides seulement. Les valeurs par rang harmonique figurent dans les graphiques ; results.json les contient toutes.",
@@ -64,9 +64,9 @@ export const page2: Readonly<Record<string, string>> = {
   "times: {1} (as the log states)": "heures : {1} (comme l'indique le journal)",
   "times: {1} (assumed; the log names no zone)": "heures : {1} (supposé ; le journal ne nomme pas de fuseau)",
   "times: {1}": "heures : {1}",
-  "Recorded from {1} to {2}.": "Enregistré de {1} à {2}.",
+  "Recorded from {1} to {2}.": "Enregistré du {1} au {2}.",
   "Only {1} to {2} of a recording from {3} to {4} was assessed, on request.":
-    "Seule la partie de {1} à {2} d'un enregistrement de {3} à {4} a été évaluée, sur demande.",
+    "Seule la partie du {1} au {2} d'un enregistrement du {3} au {4} a été évaluée, sur demande.",
   "Clause numbers are from memory.": "Les numéros d'articles sont donnés de mémoire.",
   "The standard's own text was not read: limits come from public documents that quote it (see {1}).":
     "Le texte même de la norme n'a pas été lu : les limites viennent de documents publics qui la citent (voir {1}).",

@@ -68,7 +68,7 @@ export const plainAndPrint: Readonly<Record<string, string>> = {
     "{1} des règles n'ont pu être jugées avec cet enregistrement ; elles ne sont pas comptées comme respectées.",
   "Measured was the supply at: {1}.": "Lieu où l'alimentation a été mesurée : {1}.",
   "The recording runs from {1} to {2}, in the local time of {3}.":
-    "L'enregistrement va de {1} à {2}, à l'heure locale de {3}.",
+    "L'enregistrement va du {1} au {2}, à l'heure locale de {3}.",
   "It has {1} valid ten-minute intervals out of {2}.": "Il contient {1} intervalles de dix minutes valides sur {2}.",
   "No, not in all parts. Findings that kept values from being judged: {1}. What they touch is left open and counted neither as good nor as bad.":
     "Non, pas dans toutes ses parties. Constats qui ont empêché de juger des valeurs : {1}. Ce qu'ils touchent est laissé ouvert et n'est compté ni comme bon ni comme mauvais.",

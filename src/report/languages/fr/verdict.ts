@@ -5,11 +5,10 @@ export const verdict: Readonly<Record<string, string>> = {
   "None of the {1} requirements with values could be decided.":
     "Aucune des {1} exigences ayant des valeurs n'a pu être tranchée.",
   "All {1} requirements judged were met.": "Les {1} exigences jugées ont toutes été satisfaites.",
-  "{1} of the {2} requirements judged could not be decided.":
-    "Exigences n'ayant pu être tranchées : {1} sur les {2} jugées.",
+  "{1} of the {2} requirements judged could not be decided.": "Exigences indéterminées : {1} sur les {2} jugées.",
   "{1} of the {2} requirements judged was not met": "{1} des {2} exigences jugées n'a pas été satisfaite",
   "{1} of the {2} requirements judged were not met": "{1} des {2} exigences jugées n'ont pas été satisfaites",
-  "{1} and {2} could not be decided.": "{1} ; n'ayant pu être tranchées : {2}.",
+  "{1} and {2} could not be decided.": "{1} ; indéterminées : {2}.",
   "Of this period only what is judged by the year is counted: {1} requirement.":
     "De cette période, seul ce qui est jugé à l'année est compté : {1} exigence.",
   "Of this period only what is judged by the year is counted: {1} requirements.":
