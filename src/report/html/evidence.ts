@@ -115,7 +115,7 @@ ${plainTable(
   );
   const hashes = [{ id: set.id, sha256: set.sha256 }, ...set.inherits];
   return html`<section id="rule-set"><h2>${HEADINGS.ruleSet}</h2>
-<p>${stated(set.title)} (${set.id}): ${set.standard}, ${set.edition}.</p>
+<p>${stated(set.title)}${say` (${set.id}): ${set.standard}, ${set.edition}.`}</p>
 <ul>${set.notes.map((note) => html`<li>${stated(note)}</li>\n`)}</ul>
 ${plainTable([T.requirement, T.limit, T.clause, T.source, T.confirmed], rows)}${orders}
 ${plainTable(

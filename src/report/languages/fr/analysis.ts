@@ -50,7 +50,7 @@ export const analysis: Readonly<Record<string, string>> = {
     "La puissance exige la tension au neutre et le courant d'une phase, ou les trois tensions entre phases et les courants.",
   "rapid voltage changes": "variations rapides de tension",
   "{1} more transients are not listed; the first {2} are.":
-    "Autres transitoires non listés : {1} ; les premiers, au nombre de {2}, le sont.",
+    "{1} autres transitoires ne sont pas listés ; les {2} premiers le sont.",
   "Unbalance needs three voltages, phase to neutral or phase to phase.":
     "Le déséquilibre exige trois tensions, entre phase et neutre ou entre phases.",
   "The phases follow each other in the order L1, L3, L2: two voltages are exchanged, or one is inverted. Exchange them in the setup.":

@@ -1,4 +1,5 @@
 export const beside: Readonly<Record<string, string>> = {
+  "{1} of {2}": "{1} sur {2}",
   "what a shift would change: {1}": "ce qu'un décalage changerait : {1}",
   "Other limit sets": "Autres jeux de limites",
   "The verdict of this report comes from the first limit set alone. The others judge the same values by their own limits.":

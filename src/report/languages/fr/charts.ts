@@ -1,5 +1,4 @@
 export const charts: Readonly<Record<string, string>> = {
-  "{1} of {2}": "{1} sur {2}",
   event: "événement",
   "{1} at {2}": "{1} à {2}",
   "{1}, order {2}": "{1}, rang {2}",
@@ -37,7 +36,7 @@ export const charts: Readonly<Record<string, string>> = {
   "The clock was changed in this time; the axis keeps {1} throughout.":
     "L'heure a changé pendant ce temps ; l'axe garde partout {1}.",
   "Dotted: complaints (C) and comments (N). {1}.": "En pointillé : réclamations (C) et remarques (N). {1}.",
-  "{1} for values of {2}": "{1} pour des valeurs sur {2}",
+  "{1} for values of {2}": "{1}, valeurs {2}",
   "share of intervals at or below the value, in %": "part des intervalles à la valeur ou en dessous, en %",
   "How often which value occurred": "Fréquence d'apparition de chaque valeur",
   "No interval of the whole recording lay outside the limit ({1})":
@@ -131,4 +130,5 @@ export const charts: Readonly<Record<string, string>> = {
   "No limit is judged.": "Aucune limite n'est jugée.",
   "Short bars: the limits ({1}), which hold for {2} and values of {3}; they are drawn for orientation, and nothing is counted by them here.":
     "Traits courts : les limites ({1}), qui valent pour {2} et des valeurs sur {3} ; ils sont tracés pour repère et ne servent ici à aucun comptage.",
+  "{1} % of {2}": "{1} % de {2}",
 };

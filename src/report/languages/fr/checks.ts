@@ -197,4 +197,6 @@ export const checks: Readonly<Record<string, string>> = {
     "Le journal ne dit pas quelle extrémité de ses intervalles l'horodatage marque ; il a été supposé « {1} », de sorte que toute heure de ce rapport peut être décalée d'un intervalle ({2}) ; indiquez intervalLabel dans le paramétrage si vous le savez.",
   "The stamps carry no offset and no zone was given; they were read as {1}, so every time in this report may be off by whole hours and a clock change would show as a gap or a repeated hour; give --zone.":
     "L'horodatage ne porte aucun décalage et aucun fuseau n'a été indiqué ; il a été lu comme {1}, de sorte que toute heure de ce rapport peut être décalée d'heures entières et qu'un changement d'heure apparaîtrait comme une lacune ou une heure répétée ; indiquez --zone.",
+  start: "début",
+  end: "fin",
 };

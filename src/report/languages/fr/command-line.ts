@@ -16,25 +16,17 @@ export const commandLine: Readonly<Record<string, string>> = {
   "What was checked": "Ce qui a été vérifié",
   "To compare with what the other side holds": "À comparer avec ce que détient l'autre partie",
   "  SHA-256 of manifest.json  {1}": "  SHA-256 de manifest.json  {1}",
-  "  SHA-256 of results.json   {1} (the report prints this one)":
-    "  SHA-256 de results.json   {1} (c'est celui que le rapport imprime)",
   "The report is untouched, and made again from the logs it is the same byte for byte.":
     "Le rapport est intact et, refait à partir des journaux, il est identique octet par octet.",
-  "The report folder is untouched. It was not made again from the logs, so its result was not checked.":
-    "Le dossier du rapport est intact. Il n'a pas été refait à partir des journaux ; son résultat n'a donc pas été vérifié.",
   "The report could not be made again from the logs.": "Le rapport n'a pas pu être refait à partir des journaux.",
-  "1 thing does not hold.": "1 élément ne tient pas.",
-  "{1} things do not hold.": "{1} éléments ne tiennent pas.",
-  "Folder: 1 file compared with its SHA-256 in manifest.json.":
-    "Dossier : 1 fichier comparé à son SHA-256 dans manifest.json.",
-  "Folder: {1} files compared with their SHA-256 in manifest.json.":
-    "Dossier : {1} fichiers comparés à leur SHA-256 dans manifest.json.",
   "Signature: none. Whoever changes a file and the manifest alike is found only by making the report again, or by the hash below.":
     "Signature : aucune. Quiconque modifie à la fois un fichier et le manifeste n'est décelé qu'en refaisant le rapport, ou par l'empreinte ci-dessous.",
   "Signature: fits the key that the manifest names. Whose key that is shows only --key with the signer's public key.":
     "Signature : correspond à la clé que nomme le manifeste. À qui appartient cette clé, seul --key avec la clé publique du signataire le montre.",
   "Signature: fits the public key given.": "Signature : correspond à la clé publique donnée.",
   "Signature: does not hold or could not be checked.": "Signature : ne tient pas ou n'a pas pu être vérifiée.",
+  "Re-run: made again from the logs, setup and limit sets; all {1} files are the same byte for byte.":
+    "Nouvelle exécution : refait à partir des journaux, du paramétrage et des jeux de limites ; les {1} fichiers sont tous identiques octet par octet.",
   "Re-run: stopped: {1}": "Nouvelle exécution : arrêtée : {1}",
   "Folder and re-run: not checked, because the manifest does not hold.":
     "Dossier et nouvelle exécution : non vérifiés, car le manifeste ne tient pas.",
@@ -94,14 +86,26 @@ export const commandLine: Readonly<Record<string, string>> = {
     "{1} contient une clé du type {2} ; les manifestes sont signés avec Ed25519.",
   "The report is untouched. Of what could be made again from the logs on this machine, all is the same byte for byte.":
     "Le rapport est intact. Tout ce qui a pu être refait à partir des journaux sur cette machine est identique octet par octet.",
-  "The report folder is untouched. Made again from the logs, all is the same except files that depend on the fonts of the machine.":
-    "Le dossier du rapport est intact. Refait à partir des journaux, tout est identique, sauf des fichiers qui dépendent des polices de la machine.",
-  "Re-run: made again from the logs, setup and limit sets; all {1} files made are the same byte for byte.":
-    "Nouvelle exécution : refait à partir des journaux, du paramétrage et des jeux de limites ; les {1} fichiers produits sont tous identiques octet par octet.",
-  "Re-run: made again from the logs, setup and limit sets; of {1} files made not all are the same.":
-    "Nouvelle exécution : refait à partir des journaux, du paramétrage et des jeux de limites ; sur {1} fichiers produits, tous ne sont pas identiques.",
   'Not made again on this machine, so compared with the manifest only: what "--format {1}" gives. The reason: {2}':
     'Non refait sur cette machine et donc comparé au manifeste seulement : ce que donne "--format {1}". La raison : {2}',
   "re-run: {1} differs from byte {2} on; it depends on the fonts of the machine, so other fonts alone can explain this":
     "nouvelle exécution : {1} diffère à partir de l'octet {2} ; il dépend des polices de la machine, et d'autres polices peuvent à elles seules l'expliquer",
+  "  SHA-256 of results.json   {1} (report.html prints the one it was made with)":
+    "  SHA-256 de results.json   {1} (report.html imprime celui avec lequel il a été fait)",
+  "The report folder is untouched since it was signed. It was not made again from the logs, so its result was not checked.":
+    "Le dossier du rapport est intact depuis sa signature. Il n'a pas été refait à partir des journaux ; son résultat n'a donc pas été vérifié.",
+  "The report folder fits its manifest. It was not made again from the logs, so neither its result nor the manifest itself was checked.":
+    "Le dossier du rapport concorde avec son manifeste. Il n'a pas été refait à partir des journaux ; ni son résultat ni le manifeste lui-même n'ont donc été vérifiés.",
+  "The report folder is untouched since it was signed. Made again from the logs, all is the same except files that depend on the fonts of the machine.":
+    "Le dossier du rapport est intact depuis sa signature. Refait à partir des journaux, tout est identique, sauf des fichiers qui dépendent des polices de la machine.",
+  "The report folder fits its manifest. Made again from the logs, all is the same except files that depend on the fonts of the machine; whether these were changed was not checked.":
+    "Le dossier du rapport concorde avec son manifeste. Refait à partir des journaux, tout est identique, sauf des fichiers qui dépendent des polices de la machine ; il n'a pas été vérifié si ceux-ci ont été modifiés.",
+  "1 file does not hold.": "1 fichier ne tient pas.",
+  "{1} files do not hold.": "{1} fichiers ne tiennent pas.",
+  "Folder: of the {1} files that manifest.json lists, {2} have the SHA-256 that it gives.":
+    "Dossier : sur les {1} fichiers que liste manifest.json, {2} ont le SHA-256 qu'il indique.",
+  "Re-run: made again from the logs, setup and limit sets; of {1} files {2} are the same byte for byte.":
+    "Nouvelle exécution : refait à partir des journaux, du paramétrage et des jeux de limites ; sur {1} fichiers, {2} sont identiques octet par octet.",
+  "tells otherwise of logs, options, limit sets or files than the re-run":
+    "indique d'autres journaux, options, jeux de limites ou fichiers que la nouvelle exécution",
 };

@@ -31,7 +31,7 @@ export const events: Readonly<Record<string, string>> = {
   "A larger symbol stands for several events close together.":
     "Un symbole plus grand représente plusieurs événements proches.",
   "Boxes: cells of {1}, each with its name and the number of events in it.":
-    "Cadres : cases de {1}, chacune avec son nom et le nombre d'événements qu'elle contient.",
+    "Cadres : cases selon {1}, chacune avec son nom et le nombre d'événements qu'elle contient.",
   "{1} without a voltage in % of the reference cannot be placed.":
     "Sans tension en % de la référence et donc impossibles à placer : {1}.",
   "{1}, such as {2}": "{1}, par exemple {2}",

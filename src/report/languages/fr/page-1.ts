@@ -27,7 +27,6 @@ export const page1: Readonly<Record<string, string>> = {
   worst: "pire valeur",
   verdict: "verdict",
   phases: "phases",
-  start: "début",
   duration: "durée",
   voltage: "tension",
   "of ref.": "% de réf.",
@@ -60,7 +59,6 @@ export const page1: Readonly<Record<string, string>> = {
   star: "étoile",
   delta: "triangle",
   "single phase": "monophasé",
-  end: "fin",
   "{1} of {2} columns used": "{1} colonnes utilisées sur {2}",
   "{1}: column {2}": "{1} : colonne {2}",
   "{1}: columns {2}": "{1} : colonnes {2}",
@@ -98,4 +96,5 @@ export const page1: Readonly<Record<string, string>> = {
   "Found outside": "Trouvé hors limite",
   "Worst value": "Pire valeur",
   When: "Quand",
+  Robust: "Robuste",
 };

@@ -1,5 +1,4 @@
 export const page2: Readonly<Record<string, string>> = {
-  Robust: "Robuste",
   Missing: "Manquants",
   "Value at the required share": "Valeur à la part exigée",
   "With / without flagged": "Avec / sans valeurs marquées",
