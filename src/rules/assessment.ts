@@ -11,7 +11,7 @@ import {
 import { comparisonSchema } from "./comparison.js";
 import { commentsSchema, complaintsSchema } from "./complaints.js";
 import { daysSchema } from "./days.js";
-import { count, phase, quantity, reason, text, time, verdictSchema } from "./result-parts.js";
+import { count, phase, place, quantity, reason, ruleSetIdentity, text, time, verdictSchema } from "./result-parts.js";
 import { shiftSchema } from "./shift.js";
 import { slidingSchema } from "./sliding.js";
 
@@ -28,12 +28,7 @@ const counts = z.strictObject({ n: count, outside: count });
 export const rowSchema = z.strictObject({
   id: z.string(),
   clause: z.string(),
-  quantity,
-  phase,
-  order: z.int().optional(),
-  /** Carrier frequency of mains signalling. */
-  hertz: z.number().optional(),
-  unit: z.string(),
+  ...place,
   /** In `unit`: percentages of the declared voltage are already volts. */
   limit: z.strictObject({ min: z.number().optional(), max: z.number().optional() }),
   /** Length of an interval in seconds. */
@@ -170,13 +165,7 @@ export const assessmentSchema = z.strictObject({
     remarks: z.array(text),
   }),
   ruleSet: z.strictObject({
-    id: z.string(),
-    title: z.string(),
-    standard: z.string(),
-    edition: z.string(),
-    sha256: z.string(),
-    inherits: z.array(z.strictObject({ id: z.string(), sha256: z.string() })),
-    notes: z.array(z.string()),
+    ...ruleSetIdentity,
     /** Every requirement as judged, with its source; `confirmed: false` where no public document confirms the value. */
     requirements: z.array(
       z.strictObject({
@@ -257,11 +246,7 @@ export const assessmentSchema = z.strictObject({
   comparison: comparisonSchema,
   summary: z.array(
     z.strictObject({
-      quantity,
-      phase,
-      order: z.int().optional(),
-      hertz: z.number().optional(),
-      unit: z.string(),
+      ...place,
       /** "10min", "2h", "10s", "3s"; "10/12-cycle" and "half-cycle" where the recording is short. */
       interval: z.string(),
       intervalS: z.number(),

@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { Assessment, Row, Week } from "./assessment.js";
 import { type Compared, reasonsOf } from "./comparison-reasons.js";
 import { pairRequirements, type RequirementPair } from "./pair-requirements.js";
-import { count, phase, quantity, reason, time, verdictSchema } from "./result-parts.js";
+import { count, place, reason, ruleSetIdentity, time, verdictSchema } from "./result-parts.js";
 import { isWorse } from "./rows.js";
 import type { RuleSet } from "./rule-set.js";
 import { periodsThatCount } from "./weeks.js";
@@ -27,15 +27,7 @@ const side = z.strictObject({
 /** What further limit sets say of the same recording, each beside the first, which alone decides. */
 export const comparisonSchema = z.array(
   z.strictObject({
-    ruleSet: z.strictObject({
-      id: z.string(),
-      title: z.string(),
-      standard: z.string(),
-      edition: z.string(),
-      sha256: z.string(),
-      inherits: z.array(z.strictObject({ id: z.string(), sha256: z.string() })),
-      notes: z.array(z.string()),
-    }),
+    ruleSet: z.strictObject(ruleSetIdentity),
     /** In V; what percentages of the declared voltage are of in this set. */
     declaredVoltage: z.number(),
     verdict: verdictSchema,
@@ -43,11 +35,7 @@ export const comparisonSchema = z.array(
     notAssessed: z.array(z.strictObject({ requirement: z.string(), reason })),
     rows: z.array(
       z.strictObject({
-        quantity,
-        phase,
-        order: z.int().optional(),
-        hertz: z.number().optional(),
-        unit: z.string(),
+        ...place,
         /** Of the first set's requirement, or of the other's where the first has none. */
         title: z.string(),
         /** Absent where the set has no such requirement, or could not assess it. */

@@ -11,6 +11,27 @@ export const count = z.int().nonnegative();
 /** In results.json an English string; before it is written it keeps its template and values for other languages. */
 export const text = z.string() as unknown as z.ZodType<Text>;
 
+/** What a value is of. */
+export const place = {
+  quantity,
+  phase,
+  order: z.int().optional(),
+  /** Carrier frequency of mains signalling. */
+  hertz: z.number().optional(),
+  unit: z.string(),
+};
+
+/** A limit set, and the files that it was made from. */
+export const ruleSetIdentity = {
+  id: z.string(),
+  title: z.string(),
+  standard: z.string(),
+  edition: z.string(),
+  sha256: z.string(),
+  inherits: z.array(z.strictObject({ id: z.string(), sha256: z.string() })),
+  notes: z.array(z.string()),
+};
+
 export const verdictSchema = z.enum(["conforms", "does-not-conform", "undecided", "not-assessed", "for-information"]);
 
 /** Why a verdict is what it is; `values` hold the numbers of the sentence. */
