@@ -48,7 +48,7 @@ export function untranslated({
     ...[setup.site, setup.measuringPoint, setup.instrument, setup.zone, setup.ruleSet].map((entry) => entry?.value),
     ...Object.values(setup).map(({ reason }) => reason),
     ...sources.flatMap(({ name, format, sha256 }) => [name, format, sha256]),
-    ...recording.columns.flatMap(({ file, header, reason, takenFor }) => [file, header, reason, takenFor]),
+    ...recording.columns.flatMap(({ file, header }) => [file, header]),
     ...recording.findings.map(({ sentence }) => sentence),
     ...recording.remarks,
     ...notAssessed.map(({ reason }) => reason.sentence),

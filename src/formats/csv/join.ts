@@ -2,7 +2,7 @@ import { LogError } from "../../errors.js";
 import { keyText, QUANTITIES, type SeriesKey, type Unit } from "../../recording/quantity.js";
 import type { ColumnMeaning, LoggedSeries } from "../../recording/recording.js";
 import type { Instant } from "../../recording/time.js";
-import { say, type Text } from "../../sentence.js";
+import { say, strung, type Text } from "../../sentence.js";
 import type { LoggedTable } from "./logged-table.js";
 import { type AxisGroup, NOWHERE } from "./time-axis.js";
 
@@ -58,8 +58,13 @@ function columnName(key: SeriesKey, statistic: ColumnMeaning["statistic"]): stri
   return `${keyText(key)} ${statistic}`;
 }
 
-function plainName(meaning: ColumnMeaning): string {
-  return `${keyText(meaning)}, ${{ mean: "mean", min: "minimum", max: "maximum" }[meaning.statistic]}`;
+const STATISTICS = { mean: say`mean`, min: say`minimum`, max: say`maximum` } as const;
+
+/** "harmonic voltage L1, order 5, maximum" */
+function plainName({ quantity, phase, order, statistic }: ColumnMeaning): Text {
+  const { name } = QUANTITIES[quantity];
+  const where = phase === "system" ? name : strung([name, phase], " ");
+  return strung([where, ...(order === undefined ? [] : [say`order ${order}`]), STATISTICS[statistic]], ", ");
 }
 
 function findColumns({ tables }: AxisGroup): Map<string, Column> {

@@ -1,3 +1,4 @@
+import { type Sentence, say } from "../../sentence.js";
 import { differ, type Evidence, noteUnit } from "./recognise-columns-evidence.js";
 import { HeaderReader } from "./recognise-columns-reader.js";
 import { type HasTwin, hasLetterTwin, type Token, tokens } from "./recognise-columns-tokens.js";
@@ -22,7 +23,7 @@ const LONGEST = 300;
 export function readHeader(text: string, unitsRow: string | undefined, hasTwin: HasTwin): Evidence {
   const evidence: Evidence = { text, senses: new Map(), phases: [], orders: [], numbers: [], strangers: [] };
   if (text.length > LONGEST) {
-    evidence.leftOut = `a header of more than ${LONGEST} characters is not read`;
+    evidence.leftOut = say`a header of more than ${LONGEST} characters is not read`;
     return evidence;
   }
   const rest = withoutInterval(withoutUnit(evidence, hasTwin));
@@ -40,12 +41,12 @@ function meanOrMegawatt(list: readonly Token[], stated: WrittenUnit | undefined)
 }
 
 function joinUnitsRow(evidence: Evidence, row: string): void {
-  const unusable = (reason: string): WrittenUnit => ({ kind: "unusable", text: row, reason });
-  const unit = writtenUnit(row) ?? unusable(`the unit "${row}" in the units row is not known here`);
+  const unusable = (reason: Sentence): WrittenUnit => ({ kind: "unusable", text: row, reason });
+  const unit = writtenUnit(row) ?? unusable(say`the unit "${row}" in the units row is not known here`);
   const header = evidence.unit?.value;
   const value =
-    header && differ(header, unit) ? unusable(`the header says ${header.text}, but the units row ${row}`) : unit;
-  evidence.unit = { value, said: `"${row}" in the units row` };
+    header && differ(header, unit) ? unusable(say`the header says ${header.text}, but the units row ${row}`) : unit;
+  evidence.unit = { value, said: say`"${row}" in the units row` };
 }
 
 function blank(text: string, at: number, length: number): string {

@@ -1,4 +1,5 @@
 import type { GivenSetup } from "../../recording/setup.js";
+import { say, type Text } from "../../sentence.js";
 import type { Draft, SeriesDraft } from "./recognise-columns-draft.js";
 
 /**
@@ -16,14 +17,14 @@ export function placeUnnamedPhases(drafts: readonly Draft[], setup: GivenSetup):
 }
 
 function unnamed(draft: SeriesDraft, series: readonly SeriesDraft[], phasesNamed: boolean, setup: GivenSetup): Draft {
-  const unused = (reason: string): Draft => ({ kind: "unused", column: draft.column, reason });
-  if (setup.connection === "single") return onL1(draft, "the setup says single-phase");
-  if (phasesNamed) return unused("it does not say which phase");
+  const unused = (reason: Text): Draft => ({ kind: "unused", column: draft.column, reason });
+  if (setup.connection === "single") return onL1(draft, say`the setup says single-phase`);
+  if (phasesNamed) return unused(say`it does not say which phase`);
   const sameQuantity = series.filter(({ quantity }) => quantity === draft.quantity);
   const alike = sameQuantity.filter(({ statistic, order }) => statistic === draft.statistic && order === draft.order);
   const [other] = alike.filter((one) => one !== draft);
   if (other) {
-    return unused(`it does not say which phase, nor does column ${other.column.position}, which says the same`);
+    return unused(say`it does not say which phase, nor does column ${other.column.position}, which says the same`);
   }
   const meanOverPhases =
     (draft.quantity === "voltage" || draft.quantity === "current") &&
@@ -31,14 +32,15 @@ function unnamed(draft: SeriesDraft, series: readonly SeriesDraft[], phasesNamed
     !sameQuantity.some(({ statistic }) => statistic !== "mean");
   if (meanOverPhases) {
     return unused(
-      "it does not say which phase and may be a mean over the phases; say so in the setup (connection: single)",
+      say`it does not say which phase and may be a mean over the phases; say so in the setup (connection: single)`,
     );
   }
-  return onL1(draft, "no column of the log names a phase, and no other column holds the same");
+  return onL1(draft, say`no column of the log names a phase, and no other column holds the same`);
 }
 
-function onL1(draft: SeriesDraft, reason: string): Draft {
-  return { ...draft, phase: "L1", why: [...draft.why, `L1: ${reason}`] };
+function onL1(draft: SeriesDraft, reason: Text): Draft {
+  const phase = "L1";
+  return { ...draft, phase, why: [...draft.why, say`${phase}: ${reason}`] };
 }
 
 function oneFrequency(draft: SeriesDraft, series: readonly SeriesDraft[]): Draft {
@@ -47,8 +49,9 @@ function oneFrequency(draft: SeriesDraft, series: readonly SeriesDraft[]): Draft
     .filter(({ evidence }) => phaseSaid(evidence) !== undefined)
     .sort((a, b) => (phaseSaid(a.evidence) ?? "").localeCompare(phaseSaid(b.evidence) ?? "", "en"))[0];
   const own = phaseSaid(draft.evidence);
-  if (!first || own === undefined || own === phaseSaid(first.evidence)) return draft;
-  const reason = `frequency is one for all phases; that of ${phaseSaid(first.evidence)} in column ${first.column.position} is used`;
+  const used = first && phaseSaid(first.evidence);
+  if (!first || own === undefined || used === undefined || own === used) return draft;
+  const reason = say`frequency is one for all phases; that of ${used} in column ${first.column.position} is used`;
   return { kind: "unused", column: draft.column, reason };
 }
 

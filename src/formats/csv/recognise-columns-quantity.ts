@@ -1,11 +1,16 @@
 import type { LoggedQuantity, Unit } from "../../recording/quantity.js";
-import type { Evidence, OpenNumber } from "./recognise-columns-evidence.js";
+import { say, strung, type Text } from "../../sentence.js";
+import { both, type Evidence, type OpenNumber } from "./recognise-columns-evidence.js";
 import type { LogHeaders } from "./recognise-columns-log.js";
 import { phaseOf } from "./recognise-columns-phase-names.js";
 import type { Sense } from "./vocabulary.js";
 
 /** What was decided, or why not; both in plain words. */
-export type Decided<T> = { readonly value: T; readonly why: string } | { readonly missing: string };
+export type Decided<T> = { readonly value: T; readonly why: Text } | Missing;
+
+export interface Missing {
+  readonly missing: Text;
+}
 
 /** Words that say which quantity a column holds; the others say where, when and how. */
 export const QUANTITY_SENSES: ReadonlySet<Sense> = new Set<Sense>([
@@ -41,21 +46,21 @@ interface Rule {
   readonly beside?: readonly Sense[];
   readonly quantity?: LoggedQuantity | "flag";
   /** Why a column that says this is left out. */
-  readonly leftOut?: string;
+  readonly leftOut?: Text;
 }
 
 /** In order: the first rule all of whose words stand in the header decides. */
 const RULES: readonly Rule[] = [
   { says: ["flag"], beside: [...QUANTITY_SENSES], quantity: "flag" },
-  { says: ["positive-sequence"], leftOut: "positive-sequence values are not used" },
-  { says: ["harmonic", "power"], leftOut: "powers of single harmonics are not used" },
-  { says: ["interharmonic", "current"], leftOut: "interharmonic currents are not used" },
-  { says: ["unbalance", "current"], leftOut: "unbalance of the currents is not used" },
+  { says: ["positive-sequence"], leftOut: say`positive-sequence values are not used` },
+  { says: ["harmonic", "power"], leftOut: say`powers of single harmonics are not used` },
+  { says: ["interharmonic", "current"], leftOut: say`interharmonic currents are not used` },
+  { says: ["unbalance", "current"], leftOut: say`unbalance of the currents is not used` },
   { says: ["plt"], beside: ["voltage", "flicker", "long-term"], quantity: "plt" },
   { says: ["pst"], beside: ["voltage", "flicker", "short-term"], quantity: "pst" },
   { says: ["flicker", "long-term"], beside: ["voltage"], quantity: "plt" },
   { says: ["flicker", "short-term"], beside: ["voltage"], quantity: "pst" },
-  { says: ["flicker"], leftOut: "it does not say whether short-term (Pst) or long-term (Plt)" },
+  { says: ["flicker"], leftOut: say`it does not say whether short-term (Pst) or long-term (Plt)` },
   { says: ["unbalance", "zero-sequence"], beside: ["voltage", "factor"], quantity: "zero-sequence-unbalance" },
   {
     says: ["unbalance"],
@@ -106,59 +111,56 @@ export function decideQuantity(evidence: Evidence, log: LogHeaders): Decided<Log
 /** Where no word says it, or "power" alone, the unit does. */
 function quantityByUnit(
   evidence: Evidence,
-  said: ReadonlyMap<Sense, string>,
+  said: ReadonlyMap<Sense, Text>,
   unit: Unit | undefined,
 ): Decided<LoggedQuantity> | undefined {
   const quantity = unit === undefined ? undefined : BY_UNIT[unit];
-  if (quantity === undefined) return undefined;
+  if (quantity === undefined || evidence.unit === undefined) return undefined;
   const powerAlone = said.size === 1 && said.has("power") && quantity.endsWith("-power");
-  return said.size === 0 || powerAlone ? { value: quantity, why: `by its unit ${evidence.unit?.said}` } : undefined;
+  return said.size === 0 || powerAlone ? { value: quantity, why: say`by its unit ${evidence.unit.said}` } : undefined;
 }
 
 /** Harmonics and distortion of what: the unit tells, or the lack of any current in the log. */
-function addCarrier(
-  said: Map<Sense, string>,
-  unit: Unit | undefined,
-  log: LogHeaders,
-): { readonly missing: string } | undefined {
+function addCarrier(said: Map<Sense, Text>, unit: Unit | undefined, log: LogHeaders): Missing | undefined {
   const overtone = said.has("distortion") || said.has("harmonic") || said.has("interharmonic");
   if (!overtone || said.has("voltage") || said.has("current") || said.has("power")) return undefined;
   const carrier = unit === "V" ? "voltage" : unit === "A" ? "current" : undefined;
-  if (carrier !== undefined) said.set(carrier, `its unit ${unit}`);
-  else if (log.speaksOfCurrent) return { missing: "it does not say whether of the voltage or of the current" };
-  else said.set("voltage", "a log in which no column speaks of a current");
+  if (carrier !== undefined) said.set(carrier, say`its unit ${unit ?? ""}`);
+  else if (log.speaksOfCurrent) return { missing: say`it does not say whether of the voltage or of the current` };
+  else said.set("voltage", say`a log in which no column speaks of a current`);
   return undefined;
 }
 
-function addUnbalance(said: Map<Sense, string>, unit: Unit | undefined): { readonly missing: string } | undefined {
+function addUnbalance(said: Map<Sense, Text>, unit: Unit | undefined): Missing | undefined {
   const sequence = said.has("negative-sequence") || said.has("zero-sequence");
   if (!sequence || said.has("unbalance")) return undefined;
-  if (unit !== "%") return { missing: "a sequence component is used only as unbalance in %" };
-  said.set("unbalance", "the unit %");
+  if (unit !== "%") return { missing: say`a sequence component is used only as unbalance in %` };
+  said.set("unbalance", say`the unit %`);
   return undefined;
 }
 
-function quantityByRule(said: ReadonlyMap<Sense, string>): Decided<LoggedQuantity | "flag"> {
+function quantityByRule(said: ReadonlyMap<Sense, Text>): Decided<LoggedQuantity | "flag"> {
   const rule = RULES.find(({ says }) => says.every((sense) => said.has(sense)));
   if (!rule) {
-    if (said.has("power")) return { missing: "it does not say whether active, reactive or apparent power" };
-    return { missing: "it does not say which quantity it holds" };
+    if (said.has("power")) return { missing: say`it does not say whether active, reactive or apparent power` };
+    return { missing: say`it does not say which quantity it holds` };
   }
-  const words = rule.says.map((sense) => said.get(sense)).join(" and ");
-  if (rule.leftOut !== undefined) return { missing: `${words}: ${rule.leftOut}` };
+  const words = both(rule.says.map((sense) => said.get(sense) ?? ""));
+  if (rule.leftOut !== undefined) return { missing: say`${words}: ${rule.leftOut}` };
   const against = [...said].find(([sense]) => !rule.says.includes(sense) && !rule.beside?.includes(sense));
-  if (against) return { missing: `${words} and ${against[1]} contradict each other` };
+  if (against) return { missing: say`${words} and ${against[1]} contradict each other` };
   const unsaid = rule.quantity === "negative-sequence-unbalance" && !said.has("negative-sequence");
-  const note = unsaid ? "; the voltage unbalance of the standards is that of the negative sequence" : "";
-  return { value: rule.quantity as LoggedQuantity | "flag", why: words + note };
+  const note = say`the voltage unbalance of the standards is that of the negative sequence`;
+  return { value: rule.quantity as LoggedQuantity | "flag", why: unsaid ? strung([words, note], "; ") : words };
 }
 
 /** "Unbalance u2", "unbalance u0": the symbol says which sequence. */
-function noteSequence(evidence: Evidence, said: Map<Sense, string>): void {
+function noteSequence(evidence: Evidence, said: Map<Sense, Text>): void {
   for (const { symbol, digits } of evidence.numbers) {
     if (symbol === undefined || !/^[uv]$/i.test(symbol)) continue;
-    if (digits === "2") said.set("negative-sequence", `the symbol ${symbol}2`);
-    if (digits === "0") said.set("zero-sequence", `the symbol ${symbol}0`);
+    const shown = `${symbol}${digits}`;
+    if (digits === "2") said.set("negative-sequence", say`the symbol ${shown}`);
+    if (digits === "0") said.set("zero-sequence", say`the symbol ${shown}`);
   }
 }
 
@@ -169,7 +171,7 @@ function noteSequence(evidence: Evidence, said: Map<Sense, string>): void {
  */
 function quantityByNumber(
   evidence: Evidence,
-  said: ReadonlyMap<Sense, string>,
+  said: ReadonlyMap<Sense, Text>,
   log: LogHeaders,
 ): Decided<LoggedQuantity> | undefined {
   const carrier = said.size === 1 ? [...said.keys()][0] : undefined;
@@ -177,7 +179,7 @@ function quantityByNumber(
   const harmonic = carrier === "voltage" ? "harmonic-voltage" : "harmonic-current";
   const percent = isPercent(evidence);
   const [order] = evidence.orders;
-  if (order !== undefined && percent) return { value: harmonic, why: `${order.said} beside the unit %` };
+  if (order !== undefined && percent) return { value: harmonic, why: say`${order.said} beside the unit %` };
   const alone = evidence.phases.length + evidence.numbers.length === 1;
   for (const number of evidence.numbers) {
     const shown = `${number.symbol ?? ""}${number.digits}`;
@@ -186,10 +188,10 @@ function quantityByNumber(
     const run = log.numbersInPlaceOf(evidence.text, number).map(Number);
     const orders = percent ? [5, 7] : [5, 7, 11, 13];
     if ((phaseElsewhere || percent) && orders.every((order) => run.includes(order))) {
-      return { value: harmonic, why: `the columns ${shown} … count up like harmonic orders` };
+      return { value: harmonic, why: say`the columns ${shown} … count up like harmonic orders` };
     }
     if (phaseElsewhere && percent && number.symbol !== undefined && evidence.numbers.length === 1) {
-      return { value: harmonic, why: `the number ${shown} beside the phase and the unit %` };
+      return { value: harmonic, why: say`the number ${shown} beside the phase and the unit %` };
     }
     if (alone && carrier === "voltage" && number.symbol !== undefined) {
       return sequenceByNumber(number, number.symbol, evidence, log);
@@ -211,13 +213,17 @@ function sequenceByNumber(
 ): Decided<LoggedQuantity> | undefined {
   const percent = isPercent(evidence);
   const bare = symbol === "u" && evidence.unit === undefined;
+  const shown = `${symbol}${digits}`;
   if (digits === "0") {
-    if (!percent && !bare) return { missing: `${symbol}0 is used only as zero-sequence unbalance in %` };
-    return { value: "zero-sequence-unbalance", why: `the symbol ${symbol}0${percent ? " with the unit %" : ""}` };
+    if (!percent && !bare) return { missing: say`${shown} is used only as zero-sequence unbalance in %` };
+    const why = percent ? say`the symbol ${shown} with the unit %` : say`the symbol ${shown}`;
+    return { value: "zero-sequence-unbalance", why };
   }
   const phaseBeside = ["1", "3"].some((other) => log.hasTwinInUnit(evidence, at, other));
   if (digits !== "2" || phaseBeside || (!percent && !bare)) return undefined;
-  const unit = percent ? " in %" : "";
-  const why = `the symbol ${symbol}2${unit}, and no ${symbol}1 or ${symbol}3${unit} beside it`;
+  const [first, third] = [`${symbol}1`, `${symbol}3`];
+  const why = percent
+    ? say`the symbol ${shown} in %, and no ${first} or ${third} in % beside it`
+    : say`the symbol ${shown}, and no ${first} or ${third} beside it`;
   return { value: "negative-sequence-unbalance", why };
 }

@@ -1,4 +1,5 @@
 import type { Phase } from "../../recording/quantity.js";
+import { say, type Text } from "../../sentence.js";
 import { type Evidence, noteUnit } from "./recognise-columns-evidence.js";
 import { countsOn, isOrdinal, isOrdinalSuffix, otherPhase } from "./recognise-columns-look-ahead.js";
 import { letterPhase, phaseOf } from "./recognise-columns-phase-names.js";
@@ -38,7 +39,8 @@ export class HeaderReader {
 
   private take(token: Token): void {
     if (token.kind === "left-out") this.leaveOut(token.text, token.text);
-    else if (token.kind === "sign") this.evidence.leftOut ??= `what the sign "${token.text}" means here is not known`;
+    else if (token.kind === "sign")
+      this.evidence.leftOut ??= say`what the sign "${token.text}" means here is not known`;
     else if (token.kind === "percent" || token.kind === "unit") this.unit(token.text);
     else if (token.kind === "number") this.number(token);
     else if (token.kind === "symbol") this.symbol(token);
@@ -48,7 +50,7 @@ export class HeaderReader {
   }
 
   private leaveOut(said: string, word: string): void {
-    this.evidence.leftOut ??= `"${said}": ${leftOutBecause(word.toLowerCase())}`;
+    this.evidence.leftOut ??= say`"${said}": ${leftOutBecause(word.toLowerCase()) ?? ""}`;
   }
 
   private unit(text: string): void {
@@ -142,7 +144,7 @@ export class HeaderReader {
   /** "U1", "U12", "U1N", "U1-U2", "U5", "U2/U1". */
   private symbol(symbol: Token): void {
     const { senses, phases, numbers } = this.evidence;
-    if (!senses.has(symbol.sense as Sense)) senses.set(symbol.sense as Sense, `the symbol ${symbol.text}`);
+    if (!senses.has(symbol.sense as Sense)) senses.set(symbol.sense as Sense, say`the symbol ${symbol.text}`);
     const number = this.peek();
     if (number?.kind !== "number" || number.gap !== "") return;
     this.next++;
@@ -244,7 +246,7 @@ export class HeaderReader {
       this.leaveOut(`${token.text}%`, "percentile");
     } else if (isOrdinal(this.list, this.next - 1)) {
       if (isOrdinalSuffix(this.list, this.next)) this.next++;
-      this.evidence.orders.push({ value: Number(token.text), said: `the ordinal ${token.text}` });
+      this.evidence.orders.push({ value: Number(token.text), said: say`the ordinal ${token.text}` });
     } else if (!this.numberPair(token)) {
       this.evidence.numbers.push({ digits: token.text, at: token.at });
     }
@@ -283,7 +285,7 @@ export class HeaderReader {
     return this.list[this.next];
   }
 
-  private quote(first: Token, last: Token): string {
+  private quote(first: Token, last: Token): Text {
     return `"${this.evidence.text.slice(first.at, last.at + last.text.length)}"`;
   }
 }

@@ -1,5 +1,6 @@
 import { type Ratio, ratio } from "../../decimal.js";
 import type { Unit } from "../../recording/quantity.js";
+import { type Sentence, say } from "../../sentence.js";
 import { plain } from "./vocabulary.js";
 
 /** A unit as a log or the setup writes it. */
@@ -10,7 +11,7 @@ export type WrittenUnit =
   /** "p.u.": of what is told by the quantity. */
   | { readonly kind: "per-unit"; readonly text: string }
   /** A unit that no quantity used here has, or whose prefix cannot be told. */
-  | { readonly kind: "unusable"; readonly text: string; readonly reason: string };
+  | { readonly kind: "unusable"; readonly text: string; readonly reason: Sentence };
 
 const PREFIX: Readonly<Record<string, string>> = { "": "1", k: "1000", m: "0.001", M: "1000000", G: "1000000000" };
 
@@ -52,7 +53,7 @@ for (const text of ["mv", "MV", "ma", "MA", "mw", "mvar", "mva", "mhz", "MHz", "
   units.set(text, {
     kind: "unusable",
     text,
-    reason: `the unit "${text}" does not tell milli from mega (the case of the prefix decides)`,
+    reason: say`the unit "${text}" does not tell milli from mega (the case of the prefix decides)`,
   });
 }
 const FOREIGN =
@@ -60,7 +61,7 @@ const FOREIGN =
     " ",
   );
 for (const text of FOREIGN) {
-  units.set(text, { kind: "unusable", text, reason: `no quantity used here has the unit "${text}"` });
+  units.set(text, { kind: "unusable", text, reason: say`no quantity used here has the unit "${text}"` });
 }
 
 function get(text: string): WrittenUnit {
@@ -104,7 +105,7 @@ export function writtenUnit(raw: string): WrittenUnit | undefined {
     return {
       kind: "unusable",
       text: `% ${what}`,
-      reason: "a share of the whole r.m.s. value is not a share of the fundamental",
+      reason: say`a share of the whole r.m.s. value is not a share of the fundamental`,
     };
   }
   return undefined;

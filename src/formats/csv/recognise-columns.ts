@@ -3,6 +3,7 @@ import { LogError, UsageError } from "../../errors.js";
 import { keyText, QUANTITIES, type Unit } from "../../recording/quantity.js";
 import type { ColumnMeaning } from "../../recording/recording.js";
 import type { GivenSetup } from "../../recording/setup.js";
+import { Sentence, say, strung, type Text } from "../../sentence.js";
 import { type Draft, draftColumn, type SeriesDraft } from "./recognise-columns-draft.js";
 import { LogHeaders } from "./recognise-columns-log.js";
 import { placeUnnamedPhases } from "./recognise-columns-phases.js";
@@ -28,7 +29,7 @@ export interface RecognisedColumn {
   readonly meaning?: ColumnMeaning;
   /** The column marks intervals as flagged. */
   readonly flag?: true;
-  readonly reason: string;
+  readonly reason: Text;
   /** Stored value = written value × scale, in `unit`. Given with `meaning`. */
   readonly scale?: Ratio;
   readonly unit?: Unit;
@@ -64,19 +65,19 @@ export function recogniseColumns(
   return recognised;
 }
 
-function finished(draft: Draft, scales: ReadonlyMap<SeriesDraft, Scaled | string>): RecognisedColumn {
+function finished(draft: Draft, scales: ReadonlyMap<SeriesDraft, Scaled | Sentence>): RecognisedColumn {
   const { position, header } = draft.column;
   if (draft.kind === "unused") return { position, header, reason: draft.reason };
   if (draft.kind === "flag") return { position, header, flag: true, reason: draft.reason };
   const scaled = scales.get(draft);
   const { quantity, phase, order, statistic } = draft;
-  if (typeof scaled === "string") return { position, header, reason: scaled };
+  if (scaled instanceof Sentence) return { position, header, reason: scaled };
   if (scaled === undefined || phase === undefined) throw new Error(`${columnName(draft.column)} was left open`);
   return {
     position,
     header,
     meaning: { quantity, phase, ...(order === undefined ? {} : { order }), statistic, writtenUnit: scaled.writtenUnit },
-    reason: [...draft.why, ...scaled.why].join("; "),
+    reason: strung([...draft.why, draft.whyStatistic, ...scaled.why], "; "),
     scale: scaled.scale,
     unit: scaled.unit,
   };
@@ -103,7 +104,11 @@ function oneColumnPerPlace(file: string, columns: readonly RecognisedColumn[]): 
     const used = places.get(placeOf(column) ?? "");
     if (!used || used === column) return column;
     const { position, header } = column;
-    return { position, header, reason: `column ${used.position} holds the same in ${used.unit}, which is used` };
+    return {
+      position,
+      header,
+      reason: say`column ${used.position} holds the same in ${used.unit ?? ""}, which is used`,
+    };
   });
 }
 

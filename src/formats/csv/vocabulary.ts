@@ -1,3 +1,5 @@
+import { type Sentence, say } from "../../sentence.js";
+
 /**
  * The words that column headers are written in: English, German, French, Italian and Spanish words of the trade
  * and of the standards (IEC 61000-4-30, -4-7, -4-15, EN 50160, IEEE 1459), lower case without accents.
@@ -65,41 +67,64 @@ const SENSES = {
 export type Sense = keyof typeof SENSES;
 
 /** Words that tell that a column is none of the quantities used here, with the reason shown to the user. */
-const LEFT_OUT: Readonly<Record<string, string>> = {
-  "a peak value is not an r.m.s. value":
+const LEFT_OUT: readonly (readonly [reason: Sentence, words: string])[] = [
+  [
+    say`a peak value is not an r.m.s. value`,
     "peak crest spitze spitzenwert scheitel scheitelwert crete pico picco cresta pk",
-  "an angle is not used": "angle angles winkel phasenwinkel angolo angulo sfasamento dephasage desfase phi",
-  "energy is not power":
+  ],
+  [say`an angle is not used`, "angle angles winkel phasenwinkel angolo angulo sfasamento dephasage desfase phi"],
+  [
+    say`energy is not power`,
     "energy energie energia arbeit wirkarbeit blindarbeit wirkenergie blindenergie scheinenergie wh kwh mwh varh kvarh vah kvah",
-  "temperature is not used": "temperature temp temperatur temperatura",
-  "humidity is not used": "humidity feuchte luftfeuchte feuchtigkeit luftfeuchtigkeit humidite umidita humedad",
-  "it speaks of the instrument, not of the supply":
+  ],
+  [say`temperature is not used`, "temperature temp temperatur temperatura"],
+  [say`humidity is not used`, "humidity feuchte luftfeuchte feuchtigkeit luftfeuchtigkeit humidite umidita humedad"],
+  [
+    say`it speaks of the instrument, not of the supply`,
     "battery batterie akku bateria batteria memory speicher memoire memoria firmware serial seriennummer uptime fan",
-  "direct voltage and current are not used": "dc gleich gleichspannung gleichstrom continu continue continua offset",
-  "a deviation or difference is not the value itself":
+  ],
+  [
+    say`direct voltage and current are not used`,
+    "dc gleich gleichspannung gleichstrom continu continue continua offset",
+  ],
+  [
+    say`a deviation or difference is not the value itself`,
     "change changes anderung aenderung variation variations variazione variazioni variacion deviation abweichung ecart deviazione scarto desviacion difference differenz delta drift rocof",
-  "a limit or setting is not a measured value":
+  ],
+  [
+    say`a limit or setting is not a measured value`,
     "limit grenze grenzwert limite threshold schwelle schwellwert seuil soglia umbral setpoint sollwert consigne alarm alarme allarme alarma",
-  "a statistic other than mean, minimum or maximum is not used":
+  ],
+  [
+    say`a statistic other than mean, minimum or maximum is not used`,
     "median percentile perzentil quantil quantile centile percentil percentile std stdev sigma variance cp95 p95 p99 p5",
-  "counts and events are read from event logs, not from series":
+  ],
+  [
+    say`counts and events are read from event logs, not from series`,
     "count counter anzahl zahler zaehler nombre compteur conteggio contatore conteo contador events event dip dips swell swells interruption einbruch einbruche uberhohung creux surtension buco huecos hueco rvc",
-  "the displacement factor (cos phi) is not the power factor":
+  ],
+  [
+    say`the displacement factor (cos phi) is not the power factor`,
     "cos cosphi cosfi coseno cosinus dpf verschiebungsfaktor wirkfaktor displacement",
-  "tan phi is not used": "tan tanphi tanfi",
-  "a momentary value does not stand for the interval":
+  ],
+  [say`tan phi is not used`, "tan tanphi tanfi"],
+  [
+    say`a momentary value does not stand for the interval`,
     "instantaneous inst momentan momentanwert instantane instantanee istantaneo istantanea instantaneo instantanea",
-  "a distortion relative to the whole r.m.s. value or to the demand is not the total harmonic distortion of EN 50160":
+  ],
+  [
+    say`a distortion relative to the whole r.m.s. value or to the demand is not the total harmonic distortion of EN 50160`,
     "thdr klirrfaktor tdd pwhd thdn sinad",
-  "it is not used here": "kfactor resistance impedance widerstand impedanz impedancia impedenza",
-};
+  ],
+  [say`it is not used here`, "kfactor resistance impedance widerstand impedanz impedancia impedenza"],
+];
 
 const senses = new Map<string, Sense>();
 for (const [sense, words] of Object.entries(SENSES)) {
   for (const word of words.split(/\s+/)) senses.set(word, sense as Sense);
 }
-const leftOut = new Map<string, string>();
-for (const [reason, words] of Object.entries(LEFT_OUT)) {
+const leftOut = new Map<string, Sentence>();
+for (const [reason, words] of LEFT_OUT) {
   for (const word of words.split(/\s+/)) leftOut.set(word, reason);
 }
 
@@ -109,7 +134,7 @@ export function senseOf(word: string): Sense | undefined {
 }
 
 /** Why a column with this word is left out; undefined if the word is no such word. */
-export function leftOutBecause(word: string): string | undefined {
+export function leftOutBecause(word: string): Sentence | undefined {
   return leftOut.get(word);
 }
 

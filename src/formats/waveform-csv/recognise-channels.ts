@@ -2,10 +2,12 @@ import { type Ratio, ratio, times } from "../../decimal.js";
 import { UsageError } from "../../errors.js";
 import { type Phase, QUANTITIES } from "../../recording/quantity.js";
 import type { ChannelSetup, GivenSetup } from "../../recording/setup.js";
+import { Sentence, say, strung, type Text } from "../../sentence.js";
 import type { ColumnText } from "../csv/recognise-columns.js";
 import { type Draft, draftColumn, type SeriesDraft } from "../csv/recognise-columns-draft.js";
 import { LogHeaders } from "../csv/recognise-columns-log.js";
 import { placeUnnamedPhases } from "../csv/recognise-columns-phases.js";
+import { STATISTICS } from "../csv/recognise-columns-place.js";
 import { transformerRatio } from "../csv/recognise-columns-scale.js";
 import { shown } from "../csv/records.js";
 import { plain } from "../csv/vocabulary.js";
@@ -67,12 +69,12 @@ function draft(
   log: LogHeaders,
   entry: ChannelSetup | undefined,
 ): Draft {
-  const unused = (reason: string): Draft => ({ kind: "unused", column, reason });
-  if (entry?.ignore) return unused("the setup leaves it out");
+  const unused = (reason: Text): Draft => ({ kind: "unused", column, reason });
+  if (entry?.ignore) return unused(say`the setup leaves it out`);
   const isRms = RMS.test(column.header) || RMS.test(column.unit ?? "");
-  if (isRms && entry?.quantity === undefined) return unused("an r.m.s. value is no waveform");
+  if (isRms && entry?.quantity === undefined) return unused(say`an r.m.s. value is no waveform`);
   const { quantity, phase } = entry ?? {};
-  if (quantity === "current" && phase?.length === 3) return unused("a current between phases is not used");
+  if (quantity === "current" && phase?.length === 3) return unused(say`a current between phases is not used`);
   const parts = { ...(quantity !== undefined && { quantity }), ...(phase !== undefined && { phase }) };
   return draftColumn(file, column, index, log, entry && { column: column.position, ...parts });
 }
@@ -80,35 +82,36 @@ function draft(
 type Use = Omit<SampleChannel, "channel">;
 
 function useOf(draft: Draft, level: number, entry: ChannelSetup | undefined, setup: GivenSetup): Use {
-  const unused = (reason: string): Use => ({ stated: false, reason, scale: ratio(1), writtenUnit: "" });
+  const unused = (reason: Text): Use => ({ stated: false, reason, scale: ratio(1), writtenUnit: "" });
   if (draft.kind === "unused") return unused(draft.reason);
-  if (draft.kind === "flag") return unused("flags are not used with samples");
+  if (draft.kind === "flag") return unused(say`flags are not used with samples`);
   const { quantity, phase, evidence, statistic } = draft;
   if (quantity !== "voltage" && quantity !== "current") {
-    return unused(`${QUANTITIES[quantity].name}: no sampled voltage or current`);
+    return unused(say`${QUANTITIES[quantity].name}: no sampled voltage or current`);
   }
   if (statistic !== "mean" || evidence.senses.has("mean")) {
-    return unused(`${evidence.senses.get(statistic)}: a mean, minimum or maximum is no waveform`);
+    return unused(
+      say`${evidence.senses.get(statistic) ?? STATISTICS[statistic]}: a mean, minimum or maximum is no waveform`,
+    );
   }
-  if (phase === undefined || phase === "system") return unused("it does not say which phase");
+  if (phase === undefined || phase === "system") return unused(say`it does not say which phase`);
   const stated = entry?.quantity !== undefined || entry?.phase !== undefined;
   const unit = unitOf(draft, quantity, level, entry?.quantity !== undefined);
-  if (typeof unit === "string") return unused(unit);
+  if (unit instanceof Sentence) return unused(unit);
   const turned = entry?.inverted === undefined && isReversed(draft, phase);
   const given = quantity === "voltage" ? setup.voltageRatio : setup.currentRatio;
   const inverted = (entry?.inverted ?? false) !== turned;
-  const reason = [
-    ...draft.why.filter((why) => !why.startsWith("mean: ")),
-    unit.why,
-    ...(turned ? ["written the other way round, so its sign is turned"] : []),
-    ...(entry?.inverted ? ["inverted by the setup"] : []),
-    ...(given === undefined ? [] : [`times the ${quantity} ratio ${given}`]),
-  ].join("; ");
+  const why: Text[] = [...draft.why, unit.why];
+  if (turned) why.push(say`written the other way round, so its sign is turned`);
+  if (entry?.inverted) why.push(say`inverted by the setup`);
+  if (given !== undefined) {
+    why.push(quantity === "voltage" ? say`times the voltage ratio ${given}` : say`times the current ratio ${given}`);
+  }
   const scale = given === undefined ? unit.factor : times(unit.factor, transformerRatio(given));
   return {
     meaning: { quantity, phase },
     stated,
-    reason,
+    reason: strung(why, "; "),
     scale: inverted ? times(scale, ratio(-1)) : scale,
     writtenUnit: unit.written,
   };
@@ -119,28 +122,32 @@ function unitOf(
   quantity: "voltage" | "current",
   level: number,
   stated: boolean,
-): { factor: Ratio; written: string; why: string } | string {
+): { factor: Ratio; written: string; why: Text } | Sentence {
   const own = quantity === "voltage" ? "V" : "A";
   const value = unit?.value;
-  if (value?.kind === "unit" && value.unit === own) {
-    return { factor: value.factor, written: value.text, why: `${value.text}: ${unit?.said}` };
+  if (unit !== undefined && value?.kind === "unit" && value.unit === own) {
+    return { factor: value.factor, written: value.text, why: say`${value.text}: ${unit.said}` };
   }
-  if (value !== undefined) return `the unit ${value.text} (${unit?.said}) is none of a sampled ${quantity}`;
+  if (unit !== undefined) {
+    return quantity === "voltage"
+      ? say`the unit ${unit.value.text} (${unit.said}) is none of a sampled voltage`
+      : say`the unit ${unit.value.text} (${unit.said}) is none of a sampled current`;
+  }
   const one = { factor: ratio(1), written: own };
-  if (stated) return { ...one, why: `no unit is stated, taken as ${own}` };
+  if (stated) return { ...one, why: say`no unit is stated, taken as ${own}` };
   if (quantity === "voltage" && level >= LEAST_VOLTS && level <= MOST_VOLTS) {
     const rms = Number(level.toPrecision(3));
     return {
       ...one,
-      why: `V: no unit is written; the r.m.s. value ${rms} of the first samples lies between 80 and 1000`,
+      why: say`V: no unit is written; the r.m.s. value ${rms} of the first samples lies between 80 and 1000`,
     };
   }
-  return `no unit is stated for ${shown(column.header)}; where it is ${own}, say quantity: ${quantity} in the setup under channels:`;
+  return say`no unit is stated for ${shown(column.header)}; where it is ${own}, say quantity: ${quantity} in the setup under channels:`;
 }
 
 /** The header names this pair of phases the other way round: 2-1, 3-2 or 1-3. */
 function isReversed({ evidence }: SeriesDraft, phase: Phase): boolean {
-  const said = [...evidence.phases.map((p) => p.said), ...evidence.numbers.map((n) => n.digits)];
+  const said = [...evidence.phases.map((p) => String(p.said)), ...evidence.numbers.map((n) => n.digits)];
   return said.some((text) => {
     const conductors = text.match(/[123]|[ABCRST]/gi) ?? [];
     const order = conductors.slice(-2).map((c) => (/\d/.test(c) ? c : 1 + ("ABCRST".indexOf(c.toUpperCase()) % 3)));

@@ -1,5 +1,6 @@
 import { UsageError } from "../../errors.js";
 import type { ChannelSetup } from "../../recording/setup.js";
+import { type Sentence, say } from "../../sentence.js";
 
 /** A channel as the setup and messages name it. */
 export interface NamedChannel {
@@ -9,8 +10,8 @@ export interface NamedChannel {
 }
 
 /** How a message names a channel. */
-export function channelText({ position, name }: NamedChannel): string {
-  return `channel ${position} ("${name}")`;
+export function channelText({ position, name }: NamedChannel): Sentence {
+  return say`channel ${position} ("${name}")`;
 }
 
 /**

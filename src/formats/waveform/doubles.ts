@@ -1,6 +1,6 @@
 import { UsageError } from "../../errors.js";
 import type { Phase } from "../../recording/quantity.js";
-import { say, type Text } from "../../sentence.js";
+import { say, strung, type Text } from "../../sentence.js";
 import { channelText, type NamedChannel } from "./channel-entries.js";
 
 /** What a channel is taken for; without `meaning` it is left out and `reason` says why. */
@@ -21,16 +21,17 @@ const SHOWN = 3;
  * @throws UsageError where the setup names two
  */
 export function withoutDoubles<Use extends ChannelUse>(file: string, uses: readonly Use[]): Use[] {
-  const places = new Map<string, Use[]>();
+  const places = new Map<string, { readonly place: Text; readonly all: Use[] }>();
   for (const use of uses) {
     if (use.meaning === undefined) continue;
-    const place = `${use.meaning.quantity} ${use.meaning.phase}`;
-    const others = places.get(place);
-    if (others === undefined) places.set(place, [use]);
-    else others.push(use);
+    const { quantity, phase } = use.meaning;
+    const place = quantity === "voltage" ? say`voltage ${phase}` : say`current ${phase}`;
+    const known = places.get(String(place));
+    if (known === undefined) places.set(String(place), { place, all: [use] });
+    else known.all.push(use);
   }
   const left = new Map<Use, Text>();
-  for (const [place, all] of places) {
+  for (const { place, all } of places.values()) {
     if (all.length < 2) continue;
     const [one, other] = all.filter(({ stated }) => stated);
     if (one !== undefined && other !== undefined) {
@@ -42,7 +43,8 @@ export function withoutDoubles<Use extends ChannelUse>(file: string, uses: reado
       if (use === one) continue;
       const rivals = all.slice(0, SHOWN + 1).filter((u) => u !== use);
       const names = rivals.slice(0, SHOWN).map((u) => channelText(u.channel));
-      const shown = all.length > SHOWN + 1 ? say`${names.join(", ")} and others` : names.join(", ");
+      const listed = strung(names, ", ");
+      const shown = all.length > SHOWN + 1 ? say`${listed} and others` : listed;
       left.set(
         use,
         one === undefined

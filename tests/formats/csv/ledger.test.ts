@@ -179,8 +179,8 @@ test("extremes without a mean and columns without any value are left out with a 
   expect(seriesOf(recording).min?.[0]).toBe(230.1);
   expect(seriesOf(recording).max).toBeUndefined();
   expect(recording.ledger.remarks.map(String)).toEqual([
-    "voltage L1, maximum: its column holds no value and was left out",
-    "voltage L2, maximum: logged without its mean, so it was left out",
-    "voltage L3, mean: its column holds no value and was left out",
+    "supply voltage L1, maximum: its column holds no value and was left out",
+    "supply voltage L2, maximum: logged without its mean, so it was left out",
+    "supply voltage L3, mean: its column holds no value and was left out",
   ]);
 });

@@ -12,7 +12,7 @@ describe("entries of the setup", () => {
     const entry = { quantity: "voltage", phase: "L2", statistic: "max", unit: "kV" } as const;
     expect(withEntries(["c7"], { column: "c7", ...entry })).toEqual(["voltage L2, max, kV x 1000 = V"]);
     expect(withEntries(["c7"], { column: 1, ...entry })).toEqual(["voltage L2, max, kV x 1000 = V"]);
-    expect(recognise(["c7"], { columns: [{ column: 1, ...entry }] })[0]?.reason).toBe(
+    expect(String(recognise(["c7"], { columns: [{ column: 1, ...entry }] })[0]?.reason)).toBe(
       'supply voltage: given in the setup; L2: given in the setup; max: given in the setup; kV: "kV" in the setup',
     );
   });

@@ -189,7 +189,7 @@ describe("hard headers", () => {
       'unused: the word "foo" is not known, so it is not certain what the column holds',
     );
     expect(alone("U L1 Hof V")).toContain('the word "Hof" is not known');
-    expect(recognise(["U L1 Hof V", "U L2 Hof V"])[0]?.reason).toContain('"Hof" is taken for a mere name');
+    expect(String(recognise(["U L1 Hof V", "U L2 Hof V"])[0]?.reason)).toContain('"Hof" is taken for a mere name');
     expect(all(["U<sub>L1</sub> [V]", "U<sub>L2</sub> [V]"])[1]).toBe("voltage L2, mean, V");
     expect(all(["Feeder 3 U L1 V", "Feeder 3 U L2 V"])[1]).toBe("voltage L2, mean, V");
   });
@@ -207,7 +207,7 @@ describe("columns that name no phase", () => {
       "frequency, mean, Hz",
       "active-power, mean, W",
     ]);
-    expect(recognise(["Voltage"])[0]?.reason).toContain("L1: no column of the log names a phase");
+    expect(String(recognise(["Voltage"])[0]?.reason)).toContain("L1: no column of the log names a phase");
   });
 
   it("stay unused beside columns that do, or beside others like them", () => {
@@ -280,7 +280,7 @@ describe("whole logs", () => {
     expect(headers).toHaveLength(418);
     expect(found.filter(({ meaning }) => meaning)).toHaveLength(415);
     expect(
-      found.filter(({ meaning, flag }) => !meaning && !flag).map(({ header, reason }) => [header, reason]),
+      found.filter(({ meaning, flag }) => !meaning && !flag).map(({ header, reason }) => [header, String(reason)]),
     ).toEqual([
       ["Temperature [°C]", '"Temperature": temperature is not used'],
       ["Record", 'the word "Record" is not known, so it is not certain what the column holds'],
@@ -299,7 +299,7 @@ describe("whole logs", () => {
       fc.property(fc.array(header, { maxLength: 4 }), (headers) => {
         try {
           for (const { meaning, flag, reason } of recognise(headers)) {
-            expect(reason).not.toBe("");
+            expect(String(reason)).not.toBe("");
             expect(meaning !== undefined && flag === true).toBe(false);
           }
         } catch (error) {
@@ -315,7 +315,7 @@ describe("whole logs", () => {
   });
 
   it("every reason says what decided the quantity, the phase, the statistic, the order and the unit", () => {
-    expect(recognise(["Oberschwingung Spannung L1 Ordnung 5 Mittelwert [%]"])[0]?.reason).toBe(
+    expect(String(recognise(["Oberschwingung Spannung L1 Ordnung 5 Mittelwert [%]"])[0]?.reason)).toBe(
       'harmonic voltage: "Oberschwingung" and "Spannung"; order 5: "Ordnung 5"; L1: "L1"; mean: "Mittelwert"; %: "[%]" in the header',
     );
   });
