@@ -98,7 +98,7 @@ describe("report.html", () => {
       /Nominal frequency<\/td><td data-title="Value">50 Hz<\/td><td data-title="Origin"><b>assumed<\/b>/,
     );
     expect(page).toMatch(
-      /Battery<\/td><td data-title="Taken for"><b>not used<\/b><\/td><td data-title="Reason">no word for a quantity/,
+      /Battery<\/td><td data-title="Taken for"><b>not used<\/b><\/td><td data-title="Reason">it does not say which quantity it holds/,
     );
     expect(page).toContain(`Made by ${tool.name} ${tool.version}.`);
   });

@@ -48,7 +48,7 @@ export function untranslated({
     ...[setup.site, setup.measuringPoint, setup.instrument, setup.zone, setup.ruleSet].map((entry) => entry?.value),
     ...Object.values(setup).map(({ reason }) => reason),
     ...sources.flatMap(({ name, format, sha256 }) => [name, format, sha256]),
-    ...recording.columns.flatMap(({ file, header }) => [file, header]),
+    ...recording.columns.flatMap(({ file, header, reason }) => [file, header, ...quoted(String(reason))]),
     ...recording.findings.map(({ sentence }) => sentence),
     ...recording.remarks,
     ...notAssessed.map(({ reason }) => reason.sentence),
@@ -67,6 +67,9 @@ export function untranslated({
   const texts = said.filter((text) => typeof text === "string").filter((text) => text !== "");
   return texts.map(spaced).sort((a, b) => b.length - a.length);
 }
+
+/** What a reason quotes from the log. */
+const quoted = (text: string) => text.match(/"[^"]*"/g) ?? [];
 
 const spaced = (text: string) => text.replace(/\s+/g, " ").trim();
 

@@ -13,6 +13,7 @@ import type { Assessment } from "../../src/rules/assessment.js";
 import { type Judged, withComparison } from "../../src/rules/comparison.js";
 import { judge } from "../../src/rules/judge.js";
 import { loadRuleSet } from "../../src/rules/load-rule-set.js";
+import { say } from "../../src/sentence.js";
 import { random } from "../support/random.js";
 
 /** What is made of texts, in English. */
@@ -76,13 +77,13 @@ export async function sampleReport(options: SampleOptions = {}): Promise<Report>
           position: 2,
           header: "U L1 [V]",
           meaning: { quantity: "voltage", phase: "L1", statistic: "mean", writtenUnit: "V" },
-          reason: "header names quantity, phase and unit",
+          reason: say`${QUANTITIES.voltage.name}: ${say`the symbol ${"U"}`}`,
         },
         {
           file: "feeder.csv",
           position: 9,
           header: options.unknownHeader ?? "Battery",
-          reason: "no word for a quantity",
+          reason: say`it does not say which quantity it holds`,
         },
       ],
       timeBase: {

@@ -1,3 +1,5 @@
+import { type Sentence, say } from "../../sentence.js";
+
 /** Categories of disturbances; sources as in identifiers.ts. */
 export const DISTURBANCE = {
   NONE: "67f6af8f-f753-11cf-9d89-0080c72e70a3",
@@ -36,3 +38,50 @@ export const DISTURBANCE = {
   WAVEDISTORT_NOTCHING: "67f6af95-f753-11cf-9d89-0080c72e70a3",
   WAVEDISTORT_NOISE: "67f6af96-f753-11cf-9d89-0080c72e70a3",
 } as const;
+
+const NAMES: Readonly<Record<keyof typeof DISTURBANCE, Sentence>> = {
+  NONE: say`none`,
+  TRANSIENT: say`transient`,
+  TRANSIENT_IMPULSIVE: say`transient impulsive`,
+  TRANSIENT_IMPULSIVE_NANO: say`transient impulsive of nanoseconds`,
+  TRANSIENT_IMPULSIVE_MICRO: say`transient impulsive of microseconds`,
+  TRANSIENT_IMPULSIVE_MILLI: say`transient impulsive of milliseconds`,
+  TRANSIENT_OSCILLATORY: say`transient oscillatory`,
+  TRANSIENT_OSCILLATORY_LOWFREQ: say`transient oscillatory of low frequency`,
+  TRANSIENT_OSCILLATORY_MEDFREQ: say`transient oscillatory of medium frequency`,
+  TRANSIENT_OSCILLATORY_HIGHFREQ: say`transient oscillatory of high frequency`,
+  SHORTDUR: say`short duration`,
+  SHORTDUR_INSTANT: say`short duration instantaneous`,
+  SHORTDUR_INSTANT_SAG: say`short duration instantaneous dip`,
+  SHORTDUR_INSTANT_SWELL: say`short duration instantaneous swell`,
+  SHORTDUR_MOMENT: say`short duration momentary`,
+  SHORTDUR_MOMENT_INTERRUPT: say`short duration momentary interruption`,
+  SHORTDUR_MOMENT_SAG: say`short duration momentary dip`,
+  SHORTDUR_MOMENT_SWELL: say`short duration momentary swell`,
+  SHORTDUR_TEMP: say`short duration temporary`,
+  SHORTDUR_TEMP_INTERRUPT: say`short duration temporary interruption`,
+  SHORTDUR_TEMP_SAG: say`short duration temporary dip`,
+  SHORTDUR_TEMP_SWELL: say`short duration temporary swell`,
+  LONGDUR: say`long duration`,
+  LONGDUR_INTERRUPT: say`long duration interruption`,
+  LONGDUR_SAG: say`long duration dip`,
+  LONGDUR_SWELL: say`long duration swell`,
+  IMBALANCE: say`unbalance`,
+  POWERFREQVARIATION: say`variation of the power frequency`,
+  VOLTAGEFLUCTUATION: say`voltage fluctuation`,
+  WAVEDISTORT: say`distortion of the waveform`,
+  WAVEDISTORT_DCOFFSET: say`distortion of the waveform direct component`,
+  WAVEDISTORT_HARMONIC: say`distortion of the waveform harmonic`,
+  WAVEDISTORT_INTERHARMONIC: say`distortion of the waveform interharmonic`,
+  WAVEDISTORT_NOTCHING: say`distortion of the waveform notching`,
+  WAVEDISTORT_NOISE: say`distortion of the waveform noise`,
+};
+
+const names = new Map<string, Sentence>(
+  Object.entries(DISTURBANCE).map(([key, id]) => [id, NAMES[key as keyof typeof NAMES]]),
+);
+
+/** A category in words; undefined for one that is not in the table. */
+export function disturbanceName(id: string): Sentence | undefined {
+  return names.get(id);
+}

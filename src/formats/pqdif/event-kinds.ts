@@ -1,7 +1,6 @@
 import type { EventKind } from "../../recording/measurements.js";
 import { say, type Text } from "../../sentence.js";
-import { DISTURBANCE as D } from "./disturbances.js";
-import { disturbanceName } from "./names.js";
+import { DISTURBANCE as D, disturbanceName } from "./disturbances.js";
 
 export interface Category {
   readonly name: Text;

@@ -84,7 +84,7 @@ export async function mapRecording(
       zoneOrigin: clock.origin,
       ...(clock.reason !== undefined && { zoneReason: clock.reason }),
       ...labelBase(labels),
-      stampForm: "times of IEEE 1159.3 (days and seconds), of the start of each observation",
+      stampForm: say`times of IEEE 1159.3 (days and seconds), of the start of each observation`,
     },
     remarks: [
       ...clock.remarks,
@@ -93,7 +93,7 @@ export async function mapRecording(
       ...joined.flatMap((j) => j.remarks),
       ...read.flatMap(({ waves }) => [...waves.remarks.values()]),
       ...remarks,
-    ].map(String),
+    ],
     duplicates: joined.reduce((sum, j) => sum + j.duplicates, 0),
     conflicts: [...new Set(joined.flatMap((j) => j.conflicts))].sort((a, b) => a - b),
     outOfOrder,

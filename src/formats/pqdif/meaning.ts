@@ -123,7 +123,7 @@ function quantityOf({ definition, series, group, frequency }: Field): LoggedQuan
   const of = measured ?? (units === VOLTS ? VOLTAGE : units === 7 ? CURRENT : units >= 8 && units <= 10 ? POWER : 0);
   const quantity = found[of] ?? (of === 0 ? only(found) : undefined);
   if (quantity === undefined) {
-    return say`its characteristic (${name}) of a ${quantityMeasuredName(of) ?? String(of)} in ${unitText(units)} is not used here`;
+    return say`its characteristic (${name}) of a ${quantityMeasuredName(of) ?? of} in ${unitText(units)} is not used here`;
   }
   return quantity;
 }
@@ -162,7 +162,7 @@ function phaseOf(quantity: string, number: number): Phase | (Text & object) {
   if (POWERS.has(quantity) && (number === TOTAL || number === NET || number === NO_PHASE)) return "system";
   const phase = PHASES[number];
   if (phase === undefined)
-    return say`its phase (${phaseName(number) ?? String(number)}) is no conductor that is judged; say the phase in the setup under columns:`;
+    return say`its phase (${phaseName(number) ?? number}) is no conductor that is judged; say the phase in the setup under columns:`;
   if (quantity.endsWith("current") && phase.length === 3) return say`a current between phases is not used`;
   return phase;
 }

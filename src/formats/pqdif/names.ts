@@ -1,5 +1,5 @@
+import { type Sentence, say } from "../../sentence.js";
 import { CHARACTERISTIC } from "./characteristics.js";
-import { DISTURBANCE } from "./disturbances.js";
 import { QUANTITY_TYPE, VALUE_TYPE } from "./identifiers.js";
 
 /** Words for the parts of the names that the headers abbreviate; other parts stand as they are, in lower case. */
@@ -14,41 +14,29 @@ const WORDS: Readonly<Record<string, string>> = {
   CPF: "cumulative probability",
   DAXIS: "d axis",
   DAXISFIELD: "field of d axis",
-  DCOFFSET: "direct component",
   DF: "displacement factor",
   DVV: "ΔU/U",
   FLKR: "flicker",
   FREQ: "frequency",
   FUND: "of the fundamental",
   HGROUP: "of harmonic groups",
-  HIGHFREQ: "of high frequency",
   HISTOGRAM3D: "histogram of two quantities",
   HRMS: "r.m.s. of the harmonics",
   IEC: "IEC",
   IGROUP: "of interharmonic groups",
   IHRMS: "r.m.s. of the interharmonics",
   IMBAL: "unbalance",
-  IMBALANCE: "unbalance",
   INST: "instantaneous value",
-  INSTANT: "instantaneous",
-  INTERRUPT: "interruption",
   INTG: "integrated",
   IT: "I·T product",
   IVL: "per interval",
   K: "K",
-  LONGDUR: "long duration",
-  LOWFREQ: "of low frequency",
   MAG: "magnitude",
   MAGDUR: "magnitude and duration",
   MAGDURCOUNT: "magnitude, duration and count",
   MAGDURTIME: "magnitude, duration and time",
   MAX: "maximum",
-  MEDFREQ: "of medium frequency",
-  MICRO: "of microseconds",
-  MILLI: "of milliseconds",
   MIN: "minimum",
-  MOMENT: "momentary",
-  NANO: "of nanoseconds",
   NEG: "negative",
   P: "active power",
   P1: "1st percentile",
@@ -67,7 +55,6 @@ const WORDS: Readonly<Record<string, string>> = {
   PLT: "Plt",
   PLTSLIDE: "sliding Plt",
   POS: "positive",
-  POWERFREQVARIATION: "variation of the power frequency",
   PRED: "predicted",
   PROB: "probability",
   PST: "Pst",
@@ -79,15 +66,12 @@ const WORDS: Readonly<Record<string, string>> = {
   S: "apparent power",
   S0S1: "zero over positive sequence",
   S2S1: "negative over positive sequence",
-  SAG: "dip",
-  SHORTDUR: "short duration",
   SNEG: "negative sequence",
   SPECTRA: "spectrum",
   SPOS: "positive sequence",
   SZERO: "zero sequence",
   TDD: "total demand distortion",
   TDF: "transformer derating factor",
-  TEMP: "temporary",
   THD: "harmonic distortion",
   TID: "total interharmonic distortion",
   TIF: "telephone influence factor",
@@ -97,8 +81,6 @@ const WORDS: Readonly<Record<string, string>> = {
   USS: "steady state",
   VAL: "value",
   VALUELOG: "value log",
-  VOLTAGEFLUCTUATION: "voltage fluctuation",
-  WAVEDISTORT: "distortion of the waveform",
   WGT: "weighted",
   XBINHIGH: "upper bound of bin in x",
   XBINLOW: "lower bound of bin in x",
@@ -109,11 +91,10 @@ const WORDS: Readonly<Record<string, string>> = {
   ANSI: "ANSI",
 };
 
-/** Plain words for every identifier known here: what inspection shows of a quantity type, value type … */
+/** Words for identifiers of the standard: names, which are the same in every language. */
 export const quantityTypeName = namer(QUANTITY_TYPE);
 export const valueTypeName = namer(VALUE_TYPE);
 export const characteristicName = namer(CHARACTERISTIC);
-export const disturbanceName = namer(DISTURBANCE);
 
 /** @returns words by identifier, undefined for one that is not in the table */
 function namer(table: Readonly<Record<string, string>>): (guid: string) => string | undefined {
@@ -127,35 +108,35 @@ function words(name: string): string {
 }
 
 /** tagPhaseID. 10 to 12 are of versions before 1.5 and stand in no header seen; 36 to 40 came with 1.6 and 1.7. */
-const PHASES: Readonly<Record<number, string>> = {
-  0: "none",
-  1: "A to neutral",
-  2: "B to neutral",
-  3: "C to neutral",
-  4: "neutral to ground",
-  5: "A to B",
-  6: "B to C",
-  7: "C to A",
-  8: "residual",
-  9: "net",
-  10: "positive sequence",
-  11: "negative sequence",
-  12: "zero sequence",
-  13: "total",
-  14: "average of phase to neutral",
-  15: "average of phase to phase",
-  16: "worst",
-  17: "plus",
-  18: "minus",
-  36: "largest of phase to neutral",
-  37: "smallest of phase to neutral",
-  38: "largest of phase to phase",
-  39: "smallest of phase to phase",
-  40: "ground",
+const PHASES: Readonly<Record<number, Sentence>> = {
+  0: say`none`,
+  1: say`A to neutral`,
+  2: say`B to neutral`,
+  3: say`C to neutral`,
+  4: say`neutral to ground`,
+  5: say`A to B`,
+  6: say`B to C`,
+  7: say`C to A`,
+  8: say`residual`,
+  9: say`net`,
+  10: say`positive sequence`,
+  11: say`negative sequence`,
+  12: say`zero sequence`,
+  13: say`total`,
+  14: say`average of phase to neutral`,
+  15: say`average of phase to phase`,
+  16: say`worst`,
+  17: say`plus`,
+  18: say`minus`,
+  36: say`largest of phase to neutral`,
+  37: say`smallest of phase to neutral`,
+  38: say`largest of phase to phase`,
+  39: say`smallest of phase to phase`,
+  40: say`ground`,
 };
 
-export function phaseName(phase: number): string | undefined {
-  return PHASES[phase] ?? (phase >= 19 && phase <= 34 ? `general ${phase - 18}` : undefined);
+export function phaseName(phase: number): Sentence | undefined {
+  return PHASES[phase] ?? (phase >= 19 && phase <= 34 ? say`general ${phase - 18}` : undefined);
 }
 
 /** tagQuantityUnitsID; 4 and 5 do not exist; from 40 on of version 1.6. */
@@ -170,11 +151,29 @@ export function unitName(unit: number): string | undefined {
 }
 
 /** tagQuantityMeasuredID; 18 and 19 of version 1.6. */
-const QUANTITIES =
-  "none|voltage|current|power|energy|temperature|pressure|charge|electric field|magnetic field|velocity|bearing|force|torque|position|flux linkage|flux density|status|humidity|impedance".split(
-    "|",
-  );
+const QUANTITIES: readonly Sentence[] = [
+  say`none`,
+  say`voltage`,
+  say`current`,
+  say`power`,
+  say`energy`,
+  say`temperature`,
+  say`pressure`,
+  say`charge`,
+  say`electric field`,
+  say`magnetic field`,
+  say`velocity`,
+  say`bearing`,
+  say`force`,
+  say`torque`,
+  say`position`,
+  say`flux linkage`,
+  say`flux density`,
+  say`status`,
+  say`humidity`,
+  say`impedance`,
+];
 
-export function quantityMeasuredName(quantity: number): string | undefined {
+export function quantityMeasuredName(quantity: number): Sentence | undefined {
   return QUANTITIES[quantity];
 }

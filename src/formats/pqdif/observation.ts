@@ -69,7 +69,7 @@ async function channelOf(channel: Collection | undefined, tree: Tree, source: Pq
   if (definition === undefined) {
     tree.warnings.add(
       channel.byte,
-      say`a channel belongs to definition ${definitionIndex ?? "unknown"} of ${source.channels.length}, which there is not, and is left out`,
+      say`a channel belongs to definition ${definitionIndex ?? say`unknown`} of ${source.channels.length}, which there is not, and is left out`,
     );
   }
   const series: StoredSeries[] = [];

@@ -56,31 +56,27 @@ export function columnReadings({ recognised, leftOut, sampled, waves }: FieldUse
     const { field, meaning, flag, reason } = one;
     const place = { file: field.file, position: field.position, header: field.header };
     const why = leftOut.get(one);
-    if (why !== undefined) return { ...place, reason: String(why) };
+    if (why !== undefined) return { ...place, reason: why };
     if (meaning === undefined && isListOfEvents(field)) {
-      return { ...place, use: "events", reason: String(say`magnitude or duration of events`) };
+      return { ...place, use: "events", reason: say`magnitude or duration of events` };
     }
     return {
       ...place,
       ...(meaning !== undefined && { meaning }),
       ...(flag === true && { use: "flag" as const }),
-      reason: String(reason),
+      reason,
     };
   });
   const channels = [...sampled.values()].map(({ field, meaning, reason }): ColumnReading => {
     const place = { file: field.file, position: field.position, header: field.header, sampled: true as const };
     if (meaning === undefined || !waves.used.has(field)) {
-      return {
-        ...place,
-        reason: String(
-          meaning === undefined ? reason : (waves.problems.get(field) ?? say`it is empty in all observations`),
-        ),
-      };
+      const problem = waves.problems.get(field) ?? say`it is empty in all observations`;
+      return { ...place, reason: meaning === undefined ? reason : problem };
     }
     return {
       ...place,
       meaning: { ...meaning, statistic: "samples", writtenUnit: meaning.quantity === "voltage" ? "V" : "A" },
-      reason: String(reason),
+      reason,
     };
   });
   return [...logged, ...channels].sort((a, b) => a.position - b.position);

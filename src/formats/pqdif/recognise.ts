@@ -129,13 +129,15 @@ export function recognise(drafts: readonly Draft[], read: LogReader, setup: Give
   });
 }
 
+const NOT_SAID = say`not said`;
+
 /** What the file says of a field, in words, or that the setup says it. */
 function whatItSays({ field: { definition, series }, entry }: Draft): Text {
   if (entry?.quantity !== undefined) return say`by the setup`;
   const { quantityMeasured, phase } = definition;
   const measured = quantityMeasured === undefined ? undefined : quantityMeasuredName(quantityMeasured);
   const characteristic = series.characteristic === undefined ? undefined : characteristicName(series.characteristic);
-  return say`measured ${measured ?? "not said"}, characteristic ${characteristic ?? "not said"}, phase ${phaseName(phase) ?? String(phase)}`;
+  return say`measured ${measured ?? NOT_SAID}, characteristic ${characteristic ?? NOT_SAID}, phase ${phaseName(phase) ?? phase}`;
 }
 
 /** The unit as a setup would have to give it to say the same. */

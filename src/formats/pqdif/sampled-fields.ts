@@ -1,14 +1,14 @@
 import { UsageError } from "../../errors.js";
 import type { Phase } from "../../recording/quantity.js";
 import type { ChannelSetup, GivenSetup } from "../../recording/setup.js";
-import { say, type Text } from "../../sentence.js";
+import { say, strung, type Text } from "../../sentence.js";
 import { channelText, entriesByChannel, type NamedChannel } from "../waveform/channel-entries.js";
 import { CHARACTERISTIC as C } from "./characteristics.js";
 import type { Field } from "./fields.js";
 import { VALUE_TYPE } from "./identifiers.js";
 import { CURRENT, PHASES, VOLTAGE } from "./meaning.js";
 import { phaseName } from "./names.js";
-import { AMPS, unitText, VOLTS } from "./units.js";
+import { AMPS, MEASURED, unitText, VOLTS } from "./units.js";
 
 /** What a field of samples was taken for; without `meaning` it is not used. */
 export interface SampledField {
@@ -63,17 +63,24 @@ function useOf(field: Field, entry: ChannelSetup | undefined): SampledField {
   if (entry?.quantity === undefined && isOther(field)) return unused(say`it holds no points on the wave`);
   const phase = entry?.phase ?? PHASES[number];
   if (phase === undefined)
-    return unused(say`its phase (${phaseName(number) ?? String(number)}) is no conductor that is judged`);
+    return unused(say`its phase (${phaseName(number) ?? number}) is no conductor that is judged`);
   if (quantity === "current" && phase.length === 3) return unused(say`a current between phases is not used`);
   const own = quantity === "voltage" ? "V" : "A";
-  const wrong = String(unitText(units)) !== own;
+  const wrong = units !== (quantity === "voltage" ? VOLTS : AMPS);
+  const samples = say`samples of ${MEASURED[quantity]}, phase ${phaseName(number) ?? number}`;
   return {
     field,
     meaning: { quantity, phase },
     inverted: entry?.inverted ?? false,
     stated: entry?.quantity !== undefined || entry?.phase !== undefined,
     reason: wrong
-      ? say`samples of a ${quantity}, phase ${phaseName(number) ?? String(number)}; its unit says ${unitText(units)}, but what is measured is a ${quantity}, so it is taken as ${own}`
-      : say`samples of a ${quantity}, phase ${phaseName(number) ?? String(number)}`,
+      ? strung(
+          [
+            samples,
+            say`its unit says ${unitText(units)}, but what is measured is ${MEASURED[quantity]}, so it is taken as ${own}`,
+          ],
+          "; ",
+        )
+      : samples,
   };
 }

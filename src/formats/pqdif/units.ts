@@ -1,5 +1,5 @@
-import type { LoggedQuantity, Unit } from "../../recording/quantity.js";
-import { say, type Text } from "../../sentence.js";
+import { type LoggedQuantity, QUANTITIES, type Unit } from "../../recording/quantity.js";
+import { type Sentence, say, type Text } from "../../sentence.js";
 import { unitName } from "./names.js";
 
 /** Numbers of units (IEEE 1159.3, tagQuantityUnitsID) that decide something here. */
@@ -46,6 +46,20 @@ const OWN: Partial<Record<LoggedQuantity, readonly [number: number, unit: Unit]>
   "apparent-power": [8, "VA"],
 };
 
+/** What is measured, as sentences name it. */
+export const MEASURED = {
+  voltage: say`a voltage`,
+  current: say`a current`,
+  frequency: say`a frequency`,
+  "active-power": say`an active power`,
+  "reactive-power": say`a reactive power`,
+  "apparent-power": say`an apparent power`,
+} as const satisfies Partial<Record<LoggedQuantity, Sentence>>;
+
+function measuredText(quantity: LoggedQuantity): Text {
+  return quantity in MEASURED ? MEASURED[quantity as keyof typeof MEASURED] : QUANTITIES[quantity].name;
+}
+
 /**
  * Unit and factor of a series by its unit number; the unit goes before any look at the values. A unit of electricity that
  * does not fit is one that the writer got wrong: the quantity measured is the better witness. A text says why the series
@@ -60,12 +74,12 @@ export function scaleOf(quantity: LoggedQuantity, units: number, values: Values)
   const [number, unit] = OWN[quantity] ?? [PERCENT, "%"];
   if (units === number) return { unit, factor: 1, why: say`the unit is ${unit}` };
   if (units === PER_UNIT) return perUnit(quantity, unit, values);
-  if (units === PERCENT) return say`a ${quantity} in % does not say of what`;
+  if (units === PERCENT) return say`${measuredText(quantity)} in % does not say of what`;
   if (units === NONE) return withoutUnit(quantity, unit, values);
   return {
     unit,
     factor: 1,
-    why: say`its unit says ${unitText(units)}, but what is measured is a ${quantity}, so it is taken as ${unit}`,
+    why: say`its unit says ${unitText(units)}, but what is measured is ${measuredText(quantity)}, so it is taken as ${unit}`,
   };
 }
 
@@ -133,7 +147,7 @@ export function harmonicScale(own: "V" | "A", units: number, { first, rms }: Fun
     return {
       unit: seen,
       factor: 1,
-      why: say`its unit says ${unitText(units)}, but order 1 has the median ${median}, so it is taken as ${seen === "%" ? "% of the fundamental" : seen}`,
+      why: say`its unit says ${unitText(units)}, but order 1 has the median ${median}, so it is taken as ${seen === "%" ? say`% of the fundamental` : seen}`,
     };
   }
   if (near(1) && (units === NONE || units === PER_UNIT || units === VOLTS_PER_VOLT)) {
@@ -143,7 +157,7 @@ export function harmonicScale(own: "V" | "A", units: number, { first, rms }: Fun
     return {
       unit: own,
       factor: 1,
-      why: say`its unit says ${unitText(units)}, but what is measured is a voltage, so it is taken as V`,
+      why: say`its unit says ${unitText(units)}, but what is measured is ${MEASURED.voltage}, so it is taken as ${own}`,
     };
   }
   return say`its unit is ${unitText(units)} and no order 1 shows whether it is % of the fundamental or ${own}; say the unit in the setup under columns:`;

@@ -20,7 +20,7 @@ async function mapped(channels: readonly MadeChannel[], setup: GivenSetup = {}, 
     series,
     ledger,
     keys: series.map((s) => `${keyText(s)} [${s.unit}] ${s.values.join(" ")}`),
-    reasons: ledger.columns.map((c) => c.reason),
+    reasons: ledger.columns.map((c) => String(c.reason)),
   };
 }
 

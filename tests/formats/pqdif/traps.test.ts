@@ -381,7 +381,7 @@ describe("what the stamps mark, and in which zone", () => {
   it("another zone that the file names is not proof of either, and is told", async () => {
     const { ledger } = await base([first(0)], {}, { timeZone: "W. Europe" });
     expect(ledger.timeBase.zoneOrigin).toBe("assumed");
-    expect(ledger.remarks[0]).toContain('names the time zone "W. Europe", but not whether its times are in it');
+    expect(String(ledger.remarks[0])).toContain('names the time zone "W. Europe", but not whether its times are in it');
   });
 
   it("rows of a repeated hour of local time are placed by their order", async () => {

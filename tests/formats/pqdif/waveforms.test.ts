@@ -26,7 +26,7 @@ async function read(source: WaveformSource | undefined) {
 
 async function mapped(observations: readonly MadeObservation[], setup: GivenSetup = {}) {
   const result = await mapRecording([madeFile(observations)], setup);
-  return { ...result, reasons: result.ledger.columns.map((c) => c.reason) };
+  return { ...result, reasons: result.ledger.columns.map((c) => String(c.reason)) };
 }
 
 const at = (startS: number, channels: readonly MadeChannel[]): MadeObservation => ({
