@@ -125,6 +125,11 @@ export function verdictAnswer(verdict: Verdict, rules: Text): Text {
   }
 }
 
+/** What a lay reader must not miss: that the answer would be another with all that was recorded. */
+export function hangsOnExclusions(without: Text): Text {
+  return say`This holds only because spans of time were left out, for reasons that somebody stated and nobody measured. With all that was recorded the verdict would be: ${without}.`;
+}
+
 export function notJudgedText(count: number): Text {
   return count === 1
     ? say`One of the rules could not be judged with this recording; it is not counted as kept.`
@@ -139,8 +144,10 @@ export function spanSentence(start: Text, end: Text, zone: string): Text {
   return say`The recording runs from ${start} to ${end}, in the local time of ${zone}.`;
 }
 
-export function validSentence(present: number, expected: number): Text {
-  return say`It has ${present} valid ten-minute intervals out of ${expected}.`;
+export function validSentence({ present, expected, excluded }: Assessment["recording"]["intervals"]): Text {
+  return excluded === 0
+    ? say`It has ${present} valid ten-minute intervals out of ${expected}.`
+    : say`It has ${expected} ten-minute intervals: ${excluded} were left out, and of the others ${present} are valid.`;
 }
 
 export function findingsSentence(blocks: number, notes: number): Text {
@@ -202,5 +209,8 @@ export const NEXT_STEPS: Readonly<Record<Verdict, readonly Sentence[]>> = {
   ],
   "for-information": [say`Have the supply recorded for at least a full week, at the point of supply.`],
 };
+
+/** In place of the first of these steps where the supply conforms only without what was excluded. */
+export const PROVE_EXCLUSIONS = say`Have the stated reasons for leaving out spans of time proven; the result hangs on them.`;
 
 export const KEEP_LOGS = say`Keep the log files as they are. A changed file can no longer be told from a forged one.`;

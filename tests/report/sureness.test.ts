@@ -5,9 +5,11 @@ import { profile } from "../../src/report/charts/profile.js";
 import { subjectsOf } from "../../src/report/charts/subject.js";
 import { htmlReport } from "../../src/report/html/index.js";
 import { ENGLISH } from "../../src/report/languages/language.js";
+import { localClock } from "../../src/report/local-time.js";
+import { plainPage } from "../../src/report/pdf/plain-page.js";
 import { terminalText } from "../../src/report/terminal.js";
 import { statement } from "../../src/report/wording-statement.js";
-import { CONTEXT, type Report, START, sampleReport } from "./support.js";
+import { CONTEXT, english, type Report, START, sampleReport } from "./support.js";
 
 /** A calm week in which L2 is 260 V in the ten minutes from Monday 16:40 local time on. */
 async function withPeak(given: GivenSetup): Promise<Report> {
@@ -22,6 +24,12 @@ async function textOf(report: Report): Promise<string> {
   const [file] = await htmlReport.render(report.assessment, report.measurements, CONTEXT);
   return plain(String(file?.content));
 }
+
+const pageInPlainWords = ({ assessment, measurements }: Report) =>
+  JSON.stringify(english(plainPage(assessment, measurements, localClock(assessment.recording)))).replaceAll(
+    "\u00a0",
+    " ",
+  );
 
 const plain = (markup: string) =>
   markup
@@ -62,6 +70,19 @@ describe("an exclusion on which the verdict hangs", async () => {
     expect(page).toMatch(/storm report 12 9 yes/);
     expect(page).toMatch(/Supply voltage, all of the time L2 9 0 of 999 1 of 1008 conforms does not conform/);
     expect(page).toMatch(/conforms without exclusions: does not conform/);
+  });
+
+  it("is told on the page in plain words, with the other answer and what to do about it", async () => {
+    const page = pageInPlainWords(report);
+    expect(page).toContain(
+      "No. In all that could be judged, the supply kept to the rules of “EN 50160:2010, low voltage”. This holds only because spans of time were left out, for reasons that somebody stated and nobody measured. With all that was recorded the verdict would be: does not conform.",
+    );
+    expect(page).toContain("Have the stated reasons for leaving out spans of time proven");
+    expect(page).not.toContain("Nothing has to be mended");
+    expect(page).toContain("It has 1008 ten-minute intervals: 9 were left out, and of the others 999 are valid.");
+    const calm = await sampleReport({ middayRise: 10, orders: 2, given: { exclusions: [STORM] } });
+    expect(pageInPlainWords(calm)).not.toContain("This holds only");
+    expect(pageInPlainWords(calm)).toContain("Nothing has to be mended");
   });
 
   it("is the reason where it leaves too little of the week, and of single requirements", async () => {
@@ -177,4 +198,11 @@ it("prints the identity of the report as stated, and names what was not", async 
   expect(page).toContain("Report number 2026-014 Laboratory Hill &amp; Dale measuring 1 Mill Lane");
   expect(page).toContain("Date of issue 2026-03-20");
   expect(page).toContain("Not stated in the setup: Customer; Requested by; Measured by; Sampling plan;");
+});
+
+it("the page in plain words does not call missing values harmless where they leave the verdict open", async () => {
+  const page = pageInPlainWords(await sampleReport({ middayRise: 10, orders: 2, gap: [100, 300] }));
+  expect(page).toContain("That cannot be said.");
+  expect(page).toContain("Missing values could turn the result in part");
+  expect(page).not.toContain("No missing value could turn the result");
 });

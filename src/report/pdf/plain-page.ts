@@ -1,5 +1,5 @@
 import type { Measurements } from "../../recording/measurements.js";
-import type { Assessment } from "../../rules/assessment.js";
+import type { Assessment, Verdict } from "../../rules/assessment.js";
 import { capital, say, stated, strung, type Text } from "../../sentence.js";
 import { instantOf, type LocalClock, localTime } from "../local-time.js";
 import { byBadness, byRequirement, decidingWeek } from "../rows.js";
@@ -13,10 +13,12 @@ import {
   eventsSentence,
   excludedSentence,
   findingsSentence,
+  hangsOnExclusions,
   instrumentSentence,
   KEEP_LOGS,
   NEXT_STEPS,
   notJudgedText,
+  PROVE_EXCLUSIONS,
   placeSentence,
   plainName,
   promiseText,
@@ -46,7 +48,7 @@ export function plainPage(assessment: Assessment, measurements: Measurements, cl
     question(W.broken),
     ...broken(assessment, measurements, clock),
     question(W.next),
-    { kind: "list", items: [...NEXT_STEPS[assessment.verdict], KEEP_LOGS] },
+    { kind: "list", items: [...nextSteps(assessment), KEEP_LOGS] },
     paragraph(W.rest),
   ];
 }
@@ -82,14 +84,13 @@ function promised(assessment: Assessment): Block[] {
 function measured({ setup, recording }: Assessment, clock: LocalClock): Block[] {
   const place = [setup.site?.value, setup.measuringPoint?.value].filter((text) => text !== undefined).join(", ");
   const time = (iso: string) => localTime(clock, instantOf(iso));
-  const { present, expected } = recording.intervals;
   return [
     paragraph(
       strung(
         [
           place === "" ? W.notStated : placeSentence(place),
           spanSentence(time(recording.start), time(recording.end), recording.zone),
-          ...(expected > 0 ? [validSentence(present, expected)] : []),
+          ...(recording.intervals.expected > 0 ? [validSentence(recording.intervals)] : []),
         ],
         " ",
       ),
@@ -108,7 +109,8 @@ function soundness(assessment: Assessment): Text[] {
       : strung([INSTRUMENT_WORDS.calibrationDate, instrument.calibrationDate], " "),
   ].filter((text) => text !== undefined);
   const decided = (decidingWeek(assessment)?.requirements ?? []).filter(
-    ({ verdict }) => verdict === "conforms" || verdict === "does-not-conform",
+    ({ verdict, reason }) =>
+      verdict === "conforms" || verdict === "does-not-conform" || reason?.id === "too-little-data",
   );
   return [
     findingsSentence(count("blocks"), count("note")),
@@ -127,16 +129,31 @@ function broken(assessment: Assessment, { eventsSought }: Measurements, clock: L
   const rows = failed.map((group) => group.worst).slice(0, MOST_BROKEN);
   const counts = eventCounts(events);
   const more = worst.length - rows.length;
+  const answer = verdictAnswer(verdict, stated(ruleSet.title));
+  const other = verdictWithout(assessment);
+  const hanging = other === undefined ? [] : [hangsOnExclusions(verdictWord(other))];
   const further = [
     ...(notAssessed.length > 0 ? [notJudgedText(notAssessed.length)] : []),
     counts.length > 0 ? eventsSentence(strung(counts, ", ")) : eventsSought ? W.noEvents : W.noEventsSought,
   ];
   return [
-    { kind: "lead", verdict, word: verdictWord(verdict), text: verdictAnswer(verdict, stated(ruleSet.title)) },
+    { kind: "lead", verdict, word: verdictWord(verdict), text: strung([answer, ...hanging], " ") },
     ...(rows.length > 0
       ? [{ kind: "list" as const, items: rows.map((row) => capital(brokenText(row, summary, clock))) }]
       : []),
     ...(more > 0 ? [paragraph(say`Further rules that were broken: ${more}.`)] : []),
     paragraph(strung(further, " ")),
   ];
+}
+
+/** The verdict with nothing excluded, where that is another one. */
+function verdictWithout({ verdict, verdictWithoutExclusions: without }: Assessment): Verdict | undefined {
+  return without === verdict ? undefined : without;
+}
+
+function nextSteps(assessment: Assessment): Text[] {
+  const [first, ...others] = NEXT_STEPS[assessment.verdict];
+  if (assessment.verdict === "conforms" && verdictWithout(assessment) !== undefined)
+    return [PROVE_EXCLUSIONS, ...others];
+  return first === undefined ? [] : [first, ...others];
 }

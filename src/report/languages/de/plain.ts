@@ -69,6 +69,12 @@ export const PLAIN: Readonly<Record<string, string>> = {
   "Measured was the supply at: {1}.": "Gemessen wurde die Versorgung an dieser Stelle: {1}.",
   "The recording runs from {1} to {2}, in the local time of {3}.":
     "Die Aufzeichnung läuft vom {1} bis {2}, in der Ortszeit von {3}.",
+  "It has {1} ten-minute intervals: {2} were left out, and of the others {3} are valid.":
+    "Sie enthält {1} Zehn-Minuten-Intervalle: {2} wurden ausgelassen, und von den übrigen haben {3} gültige Werte.",
+  "This holds only because spans of time were left out, for reasons that somebody stated and nobody measured. With all that was recorded the verdict would be: {1}.":
+    "Das gilt nur, weil Zeiträume ausgelassen wurden, aus Gründen, die jemand angegeben und niemand gemessen hat. Mit allem, was aufgezeichnet wurde, wäre das Urteil: {1}.",
+  "Have the stated reasons for leaving out spans of time proven; the result hangs on them.":
+    "Die angegebenen Gründe für das Auslassen von Zeiträumen belegen lassen; das Ergebnis hängt daran.",
   "It has {1} valid ten-minute intervals out of {2}.":
     "Sie enthält {1} von {2} Zehn-Minuten-Intervallen mit gültigen Werten.",
   "No, not in all parts. Findings that kept values from being judged: {1}. What they touch is left open and counted neither as good nor as bad.":

@@ -81,6 +81,12 @@ export const document: Readonly<Record<string, string>> = {
   "Measured was the supply at: {1}.": "Se midió el suministro en: {1}.",
   "The recording runs from {1} to {2}, in the local time of {3}.":
     "El registro va de {1} a {2}, en la hora local de {3}.",
+  "It has {1} ten-minute intervals: {2} were left out, and of the others {3} are valid.":
+    "Tiene {1} intervalos de diez minutos: {2} quedaron excluidos, y de los demás son válidos {3}.",
+  "This holds only because spans of time were left out, for reasons that somebody stated and nobody measured. With all that was recorded the verdict would be: {1}.":
+    "Esto vale solo porque se excluyeron periodos de tiempo, por motivos que alguien declaró y nadie midió. Con todo lo registrado, el veredicto sería: {1}.",
+  "Have the stated reasons for leaving out spans of time proven; the result hangs on them.":
+    "Hacer que se prueben los motivos declarados para excluir periodos de tiempo; el resultado depende de ellos.",
   "It has {1} valid ten-minute intervals out of {2}.": "De {2} intervalos de diez minutos, válidos: {1}.",
   "No, not in all parts. Findings that kept values from being judged: {1}. What they touch is left open and counted neither as good nor as bad.":
     "No, no en todas sus partes. Hallazgos que impidieron evaluar valores: {1}. Lo que afectan queda abierto y no se cuenta ni como bueno ni como malo.",
