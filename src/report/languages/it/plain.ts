@@ -66,6 +66,12 @@ export const PLAIN: Readonly<Record<string, string>> = {
   "Measured was the supply at: {1}.": "È stata misurata l'alimentazione presso: {1}.",
   "The recording runs from {1} to {2}, in the local time of {3}.":
     "La registrazione va da {1} a {2}, nell'ora locale di {3}.",
+  "It has {1} ten-minute intervals: {2} were left out, and of the others {3} are valid.":
+    "Contiene {1} intervalli di dieci minuti: {2} sono stati esclusi, e degli altri {3} sono validi.",
+  "This holds only because spans of time were left out, for reasons that somebody stated and nobody measured. With all that was recorded the verdict would be: {1}.":
+    "Questo vale solo perché sono stati esclusi periodi di tempo, per motivi che qualcuno ha dichiarato e nessuno ha misurato. Con tutto ciò che è stato registrato, il verdetto sarebbe: {1}.",
+  "Have the stated reasons for leaving out spans of time proven; the result hangs on them.":
+    "Far provare i motivi dichiarati per l'esclusione di periodi di tempo; il risultato dipende da essi.",
   "It has {1} valid ten-minute intervals out of {2}.": "Contiene {1} intervalli di dieci minuti validi su {2}.",
   "No, not in all parts. Findings that kept values from being judged: {1}. What they touch is left open and counted neither as good nor as bad.":
     "No, non in tutte le parti. Rilievi che hanno impedito la valutazione di valori: {1}. Ciò che essi riguardano è lasciato aperto e non è contato né come buono né come cattivo.",
