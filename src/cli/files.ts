@@ -1,6 +1,7 @@
 import { randomBytes } from "node:crypto";
 import { mkdir, open, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
 import { basename, dirname, join, relative, resolve, sep } from "node:path";
+import { fileURLToPath } from "node:url";
 
 import { LogError, UsageError } from "../errors.js";
 import { companionsOf } from "../formats/index.js";
@@ -164,6 +165,13 @@ export async function readBundledRule(id: string): Promise<{ name: string; text:
 /** Vega for browsers, from the installed package. */
 export async function vegaScript(): Promise<string> {
   return readFile(new URL("vega.min.js", import.meta.resolve("vega")), "utf8");
+}
+
+/** Noto Sans, regular and bold, from the installed package. */
+export function fontFiles(): string[] {
+  return ["400Regular/NotoSans_400Regular.ttf", "700Bold/NotoSans_700Bold.ttf"].map((path) =>
+    fileURLToPath(import.meta.resolve(`@expo-google-fonts/noto-sans/${path}`)),
+  );
 }
 
 /** What a file is to hold; in pieces where it is too long for the memory. */

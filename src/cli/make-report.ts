@@ -9,10 +9,9 @@ import { RENDERERS } from "../report/index.js";
 import { resultsText } from "../report/json.js";
 import { LANGUAGES } from "../report/languages/index.js";
 import type { Language } from "../report/languages/language.js";
-import type { RenderedFile, Renderer } from "../report/renderer.js";
 import type { Assessment } from "../rules/assessment.js";
 import { say } from "../sentence.js";
-import { packagedText, vegaScript } from "./files.js";
+import { fontFiles, packagedText, vegaScript } from "./files.js";
 import type { NamedRuleSet } from "./rule-sets.js";
 import { spanOf } from "./span.js";
 
@@ -29,7 +28,7 @@ export interface MadeReport {
   readonly assessment: Assessment;
   readonly language: Language;
   /** Every file of the folder; the manifest is the last one. */
-  readonly files: readonly (FolderContent & { readonly fonts?: "machine" })[];
+  readonly files: readonly FolderContent[];
 }
 
 const SETUP_HEAD =
@@ -37,14 +36,12 @@ const SETUP_HEAD =
 
 /**
  * From opened logs to the files of the report folder. Same logs, same request: same bytes.
- * @param lacking where given, an output that this machine has not the fonts for is told and left out
  * @throws LogError, UsageError as `assess`
  */
 export async function makeReport(
   logs: readonly LogFile[],
   request: ReportRequest,
   progress: Progress,
-  lacking?: (format: string, why: string) => void,
 ): Promise<MadeReport> {
   const { tool, setup, ruleSets, run } = request;
   const [{ ruleSet }, ...comparedWith] = ruleSets;
@@ -67,18 +64,17 @@ export async function makeReport(
     language,
     vega: vegaScript,
     packaged: packagedText,
+    fontFiles: fontFiles(),
     setup: setupText,
     resultsSha256: sha256(resultsText(assessment)),
   };
   const copies = ruleSets.flatMap(({ own, ruleSet: { id } }) =>
     own === undefined ? [] : [{ path: copyPath(id), content: own }],
   );
-  const files: (FolderContent & { fonts?: "machine" })[] = [{ path: SETUP, content: setupText }, ...copies];
+  const files: FolderContent[] = [{ path: SETUP, content: setupText }, ...copies];
   for (const [i, renderer] of renderers.entries()) {
     progress(`writing ${renderer.id}`, i / renderers.length);
-    for (const file of await rendered(renderer, lacking, () => renderer.render(assessment, measurements, context))) {
-      files.push({ ...file, ...(renderer.fonts !== undefined && { fonts: renderer.fonts }) });
-    }
+    files.push(...(await renderer.render(assessment, measurements, context)));
   }
   const manifest: Manifest = {
     schema: 1,
@@ -87,7 +83,7 @@ export async function makeReport(
     run: { rules: ruleSets.map(({ own, ruleSet: { id } }) => (own === undefined ? id : copyPath(id))), ...run },
     limitSets: limitSets(ruleSets),
     files: files
-      .map(({ path, content, fonts }) => ({ path, ...identify(content), ...(fonts !== undefined && { fonts }) }))
+      .map(({ path, content }) => ({ path, ...identify(content) }))
       .sort((a, b) => (a.path < b.path ? -1 : 1)),
     ...(request.signer !== undefined && { signer: request.signer }),
   };
@@ -97,20 +93,6 @@ export async function makeReport(
 /** Text of setup.yaml, its entries in the order of the schema; read again it gives the same setup and text. */
 export function setupFile(setup: GivenSetup): string {
   return `${SETUP_HEAD}${stringify(setupSchema.parse(setup), { lineWidth: 0 })}`;
-}
-
-async function rendered(
-  { id, fonts }: Renderer,
-  lacking: ((format: string, why: string) => void) | undefined,
-  render: () => Promise<readonly RenderedFile[]>,
-): Promise<readonly RenderedFile[]> {
-  if (fonts === undefined || lacking === undefined) return render();
-  try {
-    return await render();
-  } catch (error) {
-    lacking(id, error instanceof Error ? error.message : String(error));
-    return [];
-  }
 }
 
 /** Where a user's own limit set lies in the report folder. */

@@ -9,7 +9,7 @@ export function verificationText(v: Verification): string {
   const lines: readonly (Text | "")[] = [
     answer(v),
     "",
-    ...faults.map((fault) => say`  ${faultText(fault, v)}`),
+    ...faults.map((fault) => say`  ${faultText(fault)}`),
     ...(faults.length > 0 ? [""] : []),
     say`What was checked`,
     ...checked(v).map((line) => say`  ${line}`),
@@ -23,10 +23,8 @@ export function verificationText(v: Verification): string {
   return printable(`${lines.join("\n")}\n`);
 }
 
-function answer({ holds, rerun, faults, fontDependent, signature }: Verification): Text {
+function answer({ holds, rerun, faults, signature }: Verification): Text {
   const isProven = signature === "given-key";
-  if (holds && rerun.state === "same" && rerun.notMade.length > 0)
-    return say`The report is untouched. Of what could be made again from the logs on this machine, all is the same byte for byte.`;
   if (holds && rerun.state === "same")
     return say`The report is untouched, and made again from the logs it is the same byte for byte.`;
   if (holds)
@@ -34,22 +32,12 @@ function answer({ holds, rerun, faults, fontDependent, signature }: Verification
       ? say`The report folder is untouched since it was signed. It was not made again from the logs, so its result was not checked.`
       : say`The report folder fits its manifest. It was not made again from the logs, so neither its result nor the manifest itself was checked.`;
   if (faults.length === 0) return say`The report could not be made again from the logs.`;
-  if (faults.every(({ kind, byte, file }) => kind === "rerun" && byte !== undefined && fontDependent.includes(file)))
-    return isProven
-      ? say`The report folder is untouched since it was signed. Made again from the logs, all is the same except files that depend on the fonts of the machine.`
-      : say`The report folder fits its manifest. Made again from the logs, all is the same except files that depend on the fonts of the machine; whether these were changed was not checked.`;
   const files = new Set(faults.map(({ file }) => file)).size;
   return files === 1 ? say`1 file does not hold.` : say`${files} files do not hold.`;
 }
 
 function checked(v: Verification): Text[] {
-  return [
-    ...(v.writtenBy === undefined ? [] : [folderText(v)]),
-    signatureText(v),
-    rerunText(v),
-    ...notMadeText(v),
-    ...versionText(v),
-  ];
+  return [...(v.writtenBy === undefined ? [] : [folderText(v)]), signatureText(v), rerunText(v), ...versionText(v)];
 }
 
 function folderText({ manifest, faults }: Verification): Text {
@@ -86,14 +74,6 @@ function rerunText({ rerun }: Verification): Text {
   }
 }
 
-function notMadeText({ rerun }: Verification): Text[] {
-  if (rerun.state !== "same" && rerun.state !== "different") return [];
-  return rerun.notMade.map(
-    ({ format, why }) =>
-      say`Not made again on this machine, so compared with the manifest only: what "--format ${format}" gives. The reason: ${why}`,
-  );
-}
-
 function versionText({ tool, writtenBy: by }: Verification): Text[] {
   if (by === undefined || (by.name === tool.name && by.version === tool.version)) return [];
   return [
@@ -120,7 +100,7 @@ const INCONSISTENT: Record<string, Text> = {
   "limit sets": say`names other limit sets than the manifest`,
 };
 
-function faultText({ kind, file, expected = "", found, byte, detail = "" }: Fault, v: Verification): Text {
+function faultText({ kind, file, expected = "", found, byte, detail = "" }: Fault): Text {
   switch (kind) {
     case "changed":
       return say`changed: ${file}: expected SHA-256 ${expected}, found ${found ?? ""}`;
@@ -144,8 +124,6 @@ function faultText({ kind, file, expected = "", found, byte, detail = "" }: Faul
         : say`limit set: ${file} of this program: expected SHA-256 ${expected}, found ${found}`;
     case "rerun":
       if (byte === undefined) return say`re-run: ${file} ${RERUN[detail] ?? detail}`;
-      return v.fontDependent.includes(file)
-        ? say`re-run: ${file} differs from byte ${byte} on; it depends on the fonts of the machine, so other fonts alone can explain this`
-        : say`re-run: ${file} differs from byte ${byte} on`;
+      return say`re-run: ${file} differs from byte ${byte} on`;
   }
 }

@@ -36,14 +36,10 @@ export interface Verification {
         /** Number of files made again, and of those that the folder holds with the same bytes. */
         readonly files: number;
         readonly same: number;
-        /** Outputs that this machine has not the fonts for; their files were not made again. */
-        readonly notMade: readonly { readonly format: string; readonly why: string }[];
       }
     | { readonly state: "not-run"; readonly why: "manifest" | "inputs" | "logs"; readonly logs: readonly string[] }
     | { readonly state: "failed"; readonly why: string };
   readonly faults: readonly Fault[];
-  /** Outputs of the re-run whose bytes depend on the fonts of the machine; by this program, not by the manifest. */
-  readonly fontDependent: readonly string[];
 }
 
 /**
@@ -75,7 +71,7 @@ export async function verifyFolder(
   if (manifest === undefined) {
     const faults: Fault[] = [{ kind: "manifest", file: MANIFEST, found: head.manifest.sha256 }];
     const rerun = { state: "not-run", why: "manifest", logs: [] } as const;
-    return { ...head, holds: false, signature: "faulty", rerun, faults, fontDependent: [] };
+    return { ...head, holds: false, signature: "faulty", rerun, faults };
   }
   const signature = checkSignature(manifest, bytes, folder.get(SIGNATURE), publicKey);
   const fileFaults = checkFiles(manifest, folder);
@@ -103,7 +99,6 @@ export async function verifyFolder(
       signature: signature.state,
       rerun: again.rerun,
       faults,
-      fontDependent: again.fontDependent,
     };
   } finally {
     await found.close();
@@ -118,11 +113,10 @@ function told({ byte, file }: Fault, before: readonly Fault[]): boolean {
 interface Again {
   readonly rerun: Verification["rerun"];
   readonly faults: readonly Fault[];
-  readonly fontDependent: readonly string[];
 }
 
 function notRun(why: "inputs" | "logs", logs: readonly string[] = []): Again {
-  return { rerun: { state: "not-run", why, logs }, faults: [], fontDependent: [] };
+  return { rerun: { state: "not-run", why, logs }, faults: [] };
 }
 
 /**
@@ -137,7 +131,6 @@ async function runAgain(
 ): Promise<Again> {
   const textOf = async (path: string) => Buffer.from(folder.get(path) ?? []).toString("utf8");
   const { rules, ...run } = manifest.run;
-  const notMade: { format: string; why: string }[] = [];
   try {
     const request = {
       tool: manifest.tool,
@@ -145,26 +138,23 @@ async function runAgain(
       ruleSets: await findRuleSets(rules, textOf),
       run,
     };
-    const report = await makeReport(logs, request, progress, (format, why) => notMade.push({ format, why }));
+    const report = await makeReport(logs, request, progress);
     const outputs = report.files.filter(({ path }) => path !== MANIFEST);
-    const spared = [...folder.keys()].filter((path) => notMade.some(({ format }) => path.endsWith(`.${format}`)));
     const made = readManifest(String(report.files.find(({ path }) => path === MANIFEST)?.content));
     if (made === undefined) throw new Error(`the re-run wrote no ${MANIFEST}`);
-    const faults = [...compareOutputs(outputs, folder, spared), ...compareManifests(made, manifest, spared)];
+    const faults = [...compareOutputs(outputs, folder), ...compareManifests(made, manifest)];
     const differing = new Set(faults.map(({ file }) => file));
     return {
       rerun: {
         state: faults.length === 0 ? "same" : "different",
         files: outputs.length,
         same: outputs.filter(({ path }) => !differing.has(path)).length,
-        notMade,
       },
       faults,
-      fontDependent: outputs.filter(({ fonts }) => fonts !== undefined).map(({ path }) => path),
     };
   } catch (error) {
     if (!(error instanceof Error)) throw error;
-    return { rerun: { state: "failed", why: error.message }, faults: [], fontDependent: [] };
+    return { rerun: { state: "failed", why: error.message }, faults: [] };
   }
 }
 

@@ -41,14 +41,7 @@ const contentSchema = z.strictObject({
     }),
   ),
   /** Every file of the folder except the manifest and its signature, sorted by path. */
-  files: z.array(
-    z.strictObject({
-      path: z.string(),
-      ...identified,
-      /** "machine": drawn with the fonts of the machine; another machine may give other bytes. */
-      fonts: z.literal("machine").optional(),
-    }),
-  ),
+  files: z.array(z.strictObject({ path: z.string(), ...identified })),
   /** Public key (Ed25519, SubjectPublicKeyInfo in base64) that signed this manifest. */
   signer: z.string().optional(),
 });

@@ -2,6 +2,7 @@ import { type Instant, MINUTE, SECOND } from "../recording/time.js";
 import { TimeZone } from "../recording/time-zone.js";
 import type { Assessment } from "../rules/assessment.js";
 import { Numeral, Sentence, say, strung, type Text } from "../sentence.js";
+import { oncePer } from "./once.js";
 
 /** The log's local time, for readers. It does not depend on the machine's locale. */
 
@@ -122,7 +123,7 @@ function instantsIn(text: Text): number {
 }
 
 /** The result as readers get it: instants inside sentences in local time. Everything else stays as it is. */
-export function inLocalTime(assessment: Assessment): Assessment {
+export const inLocalTime = oncePer((assessment: Assessment): Assessment => {
   const { recording, weeks, notAssessed } = assessment;
   const clock = localClock(recording);
   const told = <T extends { readonly sentence: Text }>(item: T): T => ({
@@ -148,7 +149,7 @@ export function inLocalTime(assessment: Assessment): Assessment {
       ),
     })),
   };
-}
+});
 
 /** The instant of an ISO 8601 text with Z, as it stands in the result. */
 export function instantOf(iso: string): Instant {

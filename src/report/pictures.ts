@@ -1,5 +1,4 @@
 import type { ResvgRenderOptions } from "@resvg/resvg-js";
-import { UsageError } from "../errors.js";
 import type { Measurements } from "../recording/measurements.js";
 import type { Assessment } from "../rules/assessment.js";
 import { say, strung, type Text } from "../sentence.js";
@@ -8,8 +7,8 @@ import { eventPlots } from "./charts/event-pictures.js";
 import { eventScatter } from "./charts/event-scatter.js";
 import { chartSections } from "./charts/index.js";
 import { drawPlot, type Plot } from "./charts/plot.js";
-import { FONT } from "./charts/style.js";
 import { eventRecords, eventTables, SHOWN, tableEdges, worstFirst } from "./events.js";
+import { shown } from "./glyphs.js";
 import { inLanguage, type Language } from "./languages/language.js";
 import { exactLocalTime, instantOf, localClock } from "./local-time.js";
 import type { Renderer } from "./renderer.js";
@@ -30,39 +29,24 @@ export const svg: Renderer = {
   },
 };
 
-/**
- * charts/*.png: the same as pixels. Needs a font on the machine.
- * @throws UsageError where none is found: pictures without their words would mislead
- */
+/** charts/*.png: the same as pixels. */
 export const png: Renderer = {
   id: "png",
-  fonts: "machine",
   title: "charts/*.png: the charts of the report as pictures",
-  render: async (assessment, measurements, { language }) => {
-    if (!(await drawsText(true)))
-      throw new UsageError(
-        "PNG charts need a font and this machine has none; install one (such as the package fonts-dejavu-core) or ask for svg instead.",
-      );
+  render: async (assessment, measurements, { language, fontFiles }) => {
     const { Resvg } = await import("@resvg/resvg-js");
     const pictures = await draw(assessment, measurements, language);
     return pictures.map(({ id, picture }) => ({
       path: `charts/${id}.png`,
-      content: new Uint8Array(new Resvg(picture, options(true)).render().asPng()),
+      content: new Uint8Array(new Resvg(shown(picture, new Set()), options(fontFiles)).render().asPng()),
     }));
   },
 };
 
-const options = (loadSystemFonts: boolean): ResvgRenderOptions => ({
-  font: { loadSystemFonts },
+const options = (fontFiles: readonly string[]): ResvgRenderOptions => ({
+  font: { loadSystemFonts: false, fontFiles: [...fontFiles] },
   fitTo: { mode: "zoom", value: ZOOM },
 });
-
-/** Whether a letter leaves any mark: without a font it vanishes without a word. */
-export async function drawsText(loadSystemFonts: boolean): Promise<boolean> {
-  const { Resvg } = await import("@resvg/resvg-js");
-  const probe = `<svg xmlns="http://www.w3.org/2000/svg" width="50" height="20"><text y="15" font-family="${FONT}">m</text></svg>`;
-  return new Resvg(probe, options(loadSystemFonts)).getBBox() !== undefined;
-}
 
 interface Picture {
   readonly id: string;

@@ -2,16 +2,11 @@ import type { Measurements } from "../recording/measurements.js";
 import type { Assessment } from "../rules/assessment.js";
 import type { Language } from "./languages/language.js";
 
-/**
- * Turns the result into one output. Pure: computes no verdict, does no I/O. Throws UsageError only where this machine
- * lacks what the output needs (no font for pictures with text).
- */
+/** Turns the result into one output. Pure: computes no verdict, does no I/O, depends on nothing of the machine. */
 export interface Renderer {
   /** What `--format` calls it. */
   readonly id: string;
   readonly title: string;
-  /** Set where the bytes depend, or may depend, on the fonts of the machine. */
-  readonly fonts?: "machine";
   render(assessment: Assessment, measurements: Measurements, context: RenderContext): Promise<readonly RenderedFile[]>;
 }
 
@@ -36,6 +31,8 @@ export interface RenderContext {
    * when a renderer asks, because renderers do no I/O.
    */
   vega(): Promise<string>;
+  /** Paths of the font files (regular, bold) that PDF and PNG are set with, whatever fonts the machine has. */
+  readonly fontFiles: readonly string[];
   /** Text of a file that ships with the program, by its path in the package. */
   packaged(path: PackagedFile): Promise<string>;
 }

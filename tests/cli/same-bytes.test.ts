@@ -1,13 +1,14 @@
 import { execFileSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join, relative, resolve } from "node:path";
+import { basename, join, relative, resolve } from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { fontFiles } from "../../src/cli/files.js";
 import { RENDERERS } from "../../src/report/index.js";
 
 /**
  * The program as built, in processes of their own that differ in all that must not matter: time zone, locale, current
- * folder, order of the logs, line endings of the user's files. Every output must be the same byte for byte.
+ * folder, order of the logs, line endings of the user's files, fonts of the machine. Every output must be the same byte for byte.
  */
 
 const ROOT = resolve(import.meta.dirname, "../..");
@@ -30,6 +31,37 @@ beforeAll(() => {
   program = join(root, "dist/main.js");
 });
 afterAll(() => rmSync(folder, { recursive: true }));
+
+/** Where a user's own fonts lie (XDG Base Directory Specification). */
+const DATA_HOME = ".local/share";
+const homeAt = (home: string) => ({ HOME: home, XDG_DATA_HOME: join(home, DATA_HOME) });
+
+/** A home folder with fonts that have the names of the program's own, with letters twice as large. */
+function homeWithOtherFonts(): string {
+  const home = join(folder, "home");
+  const fonts = join(home, DATA_HOME, "fonts");
+  mkdirSync(fonts, { recursive: true });
+  for (const path of fontFiles()) {
+    const font = readFileSync(path);
+    // OpenType specification, "head": unitsPerEm is the 16-bit number at offset 18 of that table.
+    const tables = Array.from({ length: font.readUInt16BE(4) }, (_, i) => font.subarray(12 + 16 * i, 28 + 16 * i));
+    const head = tables.find((entry) => entry.toString("latin1", 0, 4) === "head")?.readUInt32BE(8) as number;
+    font.writeUInt16BE(font.readUInt16BE(head + 18) / 2, head + 18);
+    writeFileSync(join(fonts, basename(path)), font);
+  }
+  return home;
+}
+
+/** A word set with the compiler of the PDF in a process of its own. */
+function setWord(home: string, fonts: readonly string[]): string {
+  const script = `
+    import { NodeCompiler } from "@myriaddreamin/typst-ts-node-compiler";
+    const compiler = NodeCompiler.create({ workspace: "/", fontArgs: [{ fontPaths: ${JSON.stringify(fonts)} }] });
+    const text = '#set document(date: none); #set text(font: "Noto Sans", fallback: false); word';
+    process.stdout.write(Buffer.from(compiler.pdf(compiler.compile({ mainFileContent: text }).result, {})).toString("base64"));`;
+  const env = { ...process.env, ...homeAt(home) };
+  return execFileSync(process.execPath, ["--input-type=module", "-e", script], { cwd: ROOT, env }).toString();
+}
 
 interface Surroundings {
   readonly name: string;
@@ -77,11 +109,17 @@ function outputs({ name, env, eol, reversed }: Surroundings): Map<string, string
   );
 }
 
-it("same inputs give the same bytes in another time zone, locale, folder, order and line ending", () => {
-  const here = outputs({ name: "here", env: { TZ: "UTC", LC_ALL: "C", LANG: "C" }, eol: "\n", reversed: false });
+it("same inputs give the same bytes in another time zone, locale, folder, order, line ending and with other fonts", () => {
+  const [noFonts, otherFonts] = [join(folder, "nobody"), homeWithOtherFonts()];
+  const here = outputs({
+    name: "here",
+    env: { TZ: "UTC", LC_ALL: "C", LANG: "C", ...homeAt(noFonts) },
+    eol: "\n",
+    reversed: false,
+  });
   const there = outputs({
     name: "a place with blanks",
-    env: { TZ: "Pacific/Chatham", LC_ALL: "tr_TR.UTF-8", LANG: "tr_TR.UTF-8" },
+    env: { TZ: "Pacific/Chatham", LC_ALL: "tr_TR.UTF-8", LANG: "tr_TR.UTF-8", ...homeAt(otherFonts) },
     eol: "\r\n",
     reversed: true,
   });
@@ -90,4 +128,12 @@ it("same inputs give the same bytes in another time zone, locale, folder, order 
   expect(names.filter((name) => name.startsWith("charts/")).length).toBeGreaterThan(3);
   expect([...there.keys()]).toEqual(names);
   expect(names.filter((name) => here.get(name) !== there.get(name))).toEqual([]);
+});
+
+it.runIf(process.platform === "linux")("the other fonts would be taken, were the program's own not handed over", () => {
+  const [noFonts, otherFonts] = [join(folder, "nobody"), join(folder, "home")];
+  const own = setWord(noFonts, fontFiles());
+  expect(setWord(otherFonts, fontFiles())).toBe(own);
+  expect(setWord(otherFonts, [])).not.toBe(own);
+  expect(setWord(otherFonts, [])).not.toBe(setWord(noFonts, []));
 });

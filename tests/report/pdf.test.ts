@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { SHOWN } from "../../src/report/events.js";
+import { coveredCharacters } from "../../src/report/glyphs.js";
 import { resultsText } from "../../src/report/json.js";
 import { ENGLISH, inLanguage } from "../../src/report/languages/language.js";
 import { inLocalTime, localClock } from "../../src/report/local-time.js";
 import { compilePdf } from "../../src/report/pdf/compile.js";
 import { LISTED } from "../../src/report/pdf/events.js";
-import { coveredCharacters } from "../../src/report/pdf/glyphs.js";
 import { pdfReport, reportDocument } from "../../src/report/pdf/index.js";
 import { decidingWeek } from "../../src/report/rows.js";
 import { allowedText, foundText, limitText, worstText, worstTimeText } from "../../src/report/wording.js";
@@ -22,6 +22,7 @@ async function rendered({ assessment, measurements }: Report): Promise<Uint8Arra
 }
 
 const told = (text: Text) => plain(inLanguage(text, ENGLISH));
+const unspaced = (text: string) => text.replaceAll(" ", "");
 const whole = ({ pages }: ReadPdf) => pages.join(" ");
 const read = async (options: SampleOptions) => readPdf(await rendered(await sampleReport(options)));
 
@@ -49,12 +50,12 @@ describeWithPoppler("report.pdf", async () => {
   it("keeps the rules of PDF/UA-1 as well: headings in order, every picture with a text", async () => {
     const document = await reportDocument(report.assessment, report.measurements, CONTEXT);
     const template = await CONTEXT.packaged("assets/report.typ");
-    expect((await compilePdf(document, template, ENGLISH, "ua-1")).length).toBeGreaterThan(10_000);
+    expect((await compilePdf(document, template, CONTEXT, "ua-1")).length).toBeGreaterThan(10_000);
     const silent = {
       ...document,
       blocks: document.blocks.map((block) => (block.kind === "picture" ? { ...block, alt: "" } : block)),
     };
-    await expect(compilePdf(silent, template, ENGLISH, "ua-1")).rejects.toThrow(/alt/);
+    await expect(compilePdf(silent, template, CONTEXT, "ua-1")).rejects.toThrow(/alt/);
   });
 
   it("carries results.json, and the setup of a report folder, byte for byte", async () => {
@@ -71,7 +72,8 @@ describeWithPoppler("report.pdf", async () => {
 
   it("prints the statement and every counted row with the numbers of the result", () => {
     const text = whole(pdf);
-    expect(text).toContain(told(statement(result).sentence));
+    // A line may end within "ten-minute".
+    expect(unspaced(text)).toContain(unspaced(told(statement(result).sentence)));
     const rows = decidingWeek(result)?.requirements ?? [];
     expect(rows.length).toBeGreaterThan(20);
     const clock = localClock(result.recording);
@@ -144,17 +146,16 @@ describeWithPoppler("report.pdf", async () => {
     expect((await read({ orders: 2, site })).pages[1]).toContain(site);
   });
 
-  it("breaks a name without spaces, prints Hebrew and Greek, and says which characters its font lacks", async () => {
-    const site = `${"x".repeat(300)} שלום Ωμέγα 漢字 \u202Eevil`;
+  it("breaks a name without spaces, prints Greek and Cyrillic, and says which characters its font lacks", async () => {
+    const site = `${"x".repeat(300)} Жар Ωμέγα 漢字 \u202Eevil`;
     const odd = await read({ orders: 2, site, unknownHeader: "مرحبا" });
     const about = (odd.pages[1] ?? "").replaceAll(" ", "");
     expect(about).toContain("x".repeat(300));
-    expect(about).toContain("Ωμέγα□□□evil");
+    expect(about).toContain("ЖарΩμέγα\ufffd\ufffd\ufffdevil");
     expect(odd.pages[1]).toContain(
-      "□ stands for a character that the font of this document lacks (U+0627, U+0628, U+062D",
+      "\ufffd stands for a character that the font of this document lacks (U+0627, U+0628, U+062D",
     );
     expect(odd.pages[1]).toContain("U+202E, U+5B57, U+6F22)");
-    expect(whole(odd)).toMatch(/[שלום]{4}/);
   });
 
   it("lists the worst events with their pictures, further ones in a table, and says how many there are", async () => {
@@ -227,7 +228,7 @@ describe("report.pdf by itself", () => {
 
   it("has a glyph for every character it calls covered, in regular and bold", async () => {
     const characters = coveredCharacters();
-    expect(characters.length).toBeGreaterThan(1500);
+    expect(characters.length).toBeGreaterThan(2500);
     const document = {
       ...(await reportDocument(...documentOf(await sampleReport({ orders: 2 })))),
       first: [],
@@ -237,7 +238,7 @@ describe("report.pdf by itself", () => {
       ]),
     };
     const template = await CONTEXT.packaged("assets/report.typ");
-    await compilePdf(document, template, ENGLISH);
+    await compilePdf(document, template, CONTEXT);
   });
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { RENDERERS } from "../../src/report/index.js";
 import { resultsText } from "../../src/report/json.js";
-import { drawsText, png, svg } from "../../src/report/pictures.js";
+import { png, svg } from "../../src/report/pictures.js";
 import { CONTEXT, english, sampleReport } from "./support.js";
 
 const { assessment, measurements } = await sampleReport({ orders: 4 });
@@ -31,9 +31,11 @@ describe("pictures", () => {
     expect(new DataView(bytes.buffer, bytes.byteOffset).getUint32(16)).toBe(2 * width);
   });
 
-  it("notices a machine without fonts", async () => {
-    expect(await drawsText(false)).toBe(false);
-    expect(await drawsText(true)).toBe(true);
+  it("png: its words are drawn with the fonts handed over alone", async () => {
+    const [drawn] = await png.render(assessment, measurements, context);
+    const [wordless] = await png.render(assessment, measurements, { ...context, fontFiles: [] });
+    expect(wordless?.path).toBe(drawn?.path);
+    expect((wordless?.content.length ?? 0) / (drawn?.content.length ?? 1)).toBeLessThan(0.9);
   });
 });
 

@@ -1,4 +1,4 @@
-import { packagedText, readBundledRule } from "../../src/cli/files.js";
+import { fontFiles, packagedText, readBundledRule } from "../../src/cli/files.js";
 import { excludedSpans } from "../../src/recording/excluded-span.js";
 import type { Finding } from "../../src/recording/finding.js";
 import type { IntervalSeries, Measurements, VoltageEvent } from "../../src/recording/measurements.js";
@@ -20,7 +20,12 @@ import { random } from "../support/random.js";
 export const english = <T>(value: T) => translated(value, ENGLISH);
 
 /** English, with next to nothing in place of Vega. */
-export const CONTEXT: RenderContext = { language: ENGLISH, vega: async () => "var vega;", packaged: packagedText };
+export const CONTEXT: RenderContext = {
+  language: ENGLISH,
+  vega: async () => "var vega;",
+  packaged: packagedText,
+  fontFiles: fontFiles(),
+};
 
 /** Monday 2026-03-02 00:00 in Vienna. */
 export const START: Instant = Date.UTC(2026, 2, 1, 23) * 1000;

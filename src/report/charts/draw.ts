@@ -52,6 +52,26 @@ function useTextWidth(vega: object): void {
   textMetrics.width = (item, text) => textWidth(String(text ?? item.text), item.fontSize ?? 11);
 }
 
+interface Picture {
+  readonly spec: Spec;
+  readonly svg: string;
+}
+
+/** Each chart is drawn once for all outputs; kept in the last language asked for. */
+const drawn = new WeakMap<Chart, { readonly language: Language; readonly picture: Promise<Picture> }>();
+
+/** A chart without title and note, for a page that prints these itself. */
+export function pictureOf(chart: Chart, language: Language): Promise<Picture> {
+  const known = drawn.get(chart);
+  if (known?.language === language) return known.picture;
+  const picture = compileChart(chart, language, false).then(async (spec) => ({
+    spec,
+    svg: await drawChart(chart, language, spec),
+  }));
+  drawn.set(chart, { language, picture });
+  return picture;
+}
+
 /** The chart as a static SVG picture. Ids inside it carry the chart's id, so that several can share a page. */
 export async function drawChart(chart: Chart, language: Language, spec: Spec): Promise<string> {
   const vega = await import("vega");

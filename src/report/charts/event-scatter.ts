@@ -1,6 +1,7 @@
 import type { Assessment } from "../../rules/assessment.js";
 import { say, type Text } from "../../sentence.js";
 import { cellOf, countsIn, type EventTable, eventTables, isVoltageEvent, type ReportEvent } from "../events.js";
+import { oncePer } from "../once.js";
 import { scatterNote, scatterTitle, spotText, tableClause } from "../wording-event-tables.js";
 import { boundsBy, EVENT_WORDS } from "../wording-events.js";
 import type { Chart, Columns } from "./chart.js";
@@ -36,7 +37,7 @@ const MANY = 200;
 const SHAPES = { dip: "triangle-down", swell: "triangle-up", interruption: "cross" } as const;
 
 /** Duration and voltage of each dip, swell and interruption over the cells of the tables that they are counted in. */
-export function eventScatter(assessment: Assessment): Chart | undefined {
+export const eventScatter = oncePer((assessment: Assessment): Chart | undefined => {
   const voltageEvents = assessment.events.filter(isVoltageEvent);
   if (voltageEvents.length === 0) return undefined;
   const placed = voltageEvents.filter(({ percent }) => percent !== undefined);
@@ -118,7 +119,7 @@ export function eventScatter(assessment: Assessment): Chart | undefined {
       ],
     },
   };
-}
+});
 
 interface Domain {
   readonly x: readonly [number, number];

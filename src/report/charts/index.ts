@@ -2,6 +2,7 @@ import type { Measurements } from "../../recording/measurements.js";
 import { HOUR } from "../../recording/time.js";
 import type { Assessment } from "../../rules/assessment.js";
 import type { Text } from "../../sentence.js";
+import { oncePer } from "../once.js";
 import { isUndecided } from "../rows.js";
 import { subjectHeading } from "../wording-charts.js";
 import { HARMONIC_WORDS } from "../wording-harmonics.js";
@@ -19,7 +20,7 @@ const SHORTEST_MAP = 6 * HOUR;
 const FEWEST_SHARES = 12;
 
 /** All pictures of the report, by quantity: course over time, hours of the day, shares; of the harmonics also by order. Without a limit only the course. */
-export function chartSections(assessment: Assessment, measurements: Measurements): ChartSection[] {
+export const chartSections = oncePer((assessment: Assessment, measurements: Measurements): ChartSection[] => {
   const nominal = Number(assessment.setup.nominalFrequency?.value ?? 50);
   const section = (subject: Subject): ChartSection => ({
     id: subject.id,
@@ -36,7 +37,7 @@ export function chartSections(assessment: Assessment, measurements: Measurements
   const place = sections.findIndex(({ id }) => id.startsWith("harmonic-voltage"));
   const byOrder = orderSections(assessment);
   return place < 0 ? [...sections, ...byOrder] : [...sections.slice(0, place), ...byOrder, ...sections.slice(place)];
-}
+});
 
 /** Harmonics by order: what was judged, or, of a recording too short for that, what was measured; then what has no limits. */
 function orderSections(assessment: Assessment): ChartSection[] {

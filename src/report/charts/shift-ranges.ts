@@ -1,4 +1,5 @@
 import type { Text } from "../../sentence.js";
+import { oncePer } from "../once.js";
 import {
   SHIFT_CHART_NOTE,
   SHIFT_WORDS,
@@ -16,7 +17,7 @@ const ROW_HEIGHT = 26;
 const MARGIN = 1.5;
 
 /** Of each phase and of all together the shifts that keep every voltage limit, with the tap steps. */
-export function shiftChart({ steps }: Shift, period: ShiftPeriod): Chart {
+export const shiftChart = oncePer(({ steps }: Shift, period: ShiftPeriod): Chart => {
   const edge = MARGIN * Math.max(...steps.map(({ volts }) => Math.abs(volts)));
   const rows: [Text, ShiftPeriod["all"]][] = [
     ...period.phases.map(({ phase, ranges }): [Text, ShiftPeriod["all"]] => [phase, ranges]),
@@ -72,4 +73,4 @@ export function shiftChart({ steps }: Shift, period: ShiftPeriod): Chart {
       ],
     },
   };
-}
+});

@@ -15,7 +15,8 @@ const VERMILLION = "#d55e00";
 const GREEN = "#009e73";
 const PURPLE = "#7b3294";
 
-export const FONT = "'Liberation Sans', 'DejaVu Sans', Arial, Helvetica, sans-serif";
+/** PDF and PNG have the first one from the program's own files; a reader's browser takes what it has. */
+export const FONT = "'Noto Sans', 'Liberation Sans', 'DejaVu Sans', Arial, Helvetica, sans-serif";
 
 export interface PhaseStyle {
   readonly color: string;

@@ -1,5 +1,5 @@
 import type { Chart, ChartSection } from "../charts/chart.js";
-import { compileChart, drawChart } from "../charts/draw.js";
+import { pictureOf } from "../charts/draw.js";
 import { FULL_WIDTH } from "../charts/style.js";
 import { type Language, translated } from "../languages/language.js";
 import { decimalsOf } from "../numbers.js";
@@ -24,8 +24,7 @@ ${blocks}</section>`;
 
 /** One chart: picture, title, note and the data of its live view. */
 export async function figure(chart: Chart, language: Language): Promise<Html> {
-  const spec = await compileChart(chart, language, false);
-  const svg = await drawChart(chart, language, spec);
+  const { spec, svg } = await pictureOf(chart, language);
   const { kind, data, extent, offset, unit, limit } = chart;
   const live: LiveChart = {
     kind,

@@ -1,10 +1,11 @@
 import type { Instant } from "../../recording/time.js";
 import type { Text } from "../../sentence.js";
+import { codePoints, NO_GLYPH, shown, spelled } from "../glyphs.js";
 import { keptTogether } from "../html/html.js";
 import { inLanguage, type Language, translated } from "../languages/language.js";
+import type { RenderContext } from "../renderer.js";
 import { missingGlyphs } from "../wording-report.js";
 import type { Block } from "./blocks.js";
-import { codePoints, NO_GLYPH, shown } from "./glyphs.js";
 
 /** A file that lies inside the PDF. */
 export interface AttachedFile {
@@ -38,7 +39,7 @@ const STANDARD = "a-3a";
 
 /**
  * Sets a document. All its texts reach the template as data, so nothing in them is read as markup. The compiler also
- * looks for fonts on the machine, and a family "Libertinus Serif" installed there would be taken before its own.
+ * looks for fonts on the machine, but takes those handed over first.
  * @param template text of assets/report.typ
  * @param standard the compiler refuses a document that breaks its rules
  * @returns the PDF; the same bytes for the same document
@@ -46,11 +47,11 @@ const STANDARD = "a-3a";
 export async function compilePdf(
   document: Document,
   template: string,
-  language: Language,
+  { language, fontFiles }: Pick<RenderContext, "language" | "fontFiles">,
   standard: "a-3a" | "ua-1" = STANDARD,
 ): Promise<Uint8Array> {
   const { NodeCompiler } = await import("@myriaddreamin/typst-ts-node-compiler");
-  const compiler = NodeCompiler.create({ workspace: FOLDER });
+  const compiler = NodeCompiler.create({ workspace: FOLDER, fontArgs: [{ fontPaths: [...fontFiles] }] });
   const put = (name: string, content: string) => compiler.mapShadow(`${FOLDER}/${name}`, Buffer.from(content));
   put("data.json", JSON.stringify(dataOf(document, language)));
   for (const { name, content } of document.attached) put(name, content);
@@ -77,7 +78,7 @@ function dataOf({ attached, date, ...document }: Document, language: Language): 
 function setTexts(data: unknown, missing: Set<string>, key = ""): unknown {
   if (typeof data === "string") {
     const line = data.replace(/\s*[\n\r\t]\s*/g, " ");
-    return shown(key === "svg" ? line : keptTogether(line), missing);
+    return shown(key === "svg" ? line : keptTogether(spelled(line)), missing);
   }
   if (Array.isArray(data)) return data.map((one) => setTexts(one, missing));
   if (typeof data !== "object" || data === null) return data;

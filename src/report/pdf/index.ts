@@ -23,13 +23,11 @@ import { summary } from "./summary.js";
  */
 export const pdfReport: Renderer = {
   id: "pdf",
-  // A font of the machine that has the name of the compiler's own is taken before it.
-  fonts: "machine",
   title: "report.pdf: the report on paper, with a first page in plain words and results.json attached",
   render: async (result, measurements, context) => {
     const document = await reportDocument(result, measurements, context);
     const template = await context.packaged("assets/report.typ");
-    return [{ path: "report.pdf", content: await compilePdf(document, template, context.language) }];
+    return [{ path: "report.pdf", content: await compilePdf(document, template, context) }];
   },
 };
 

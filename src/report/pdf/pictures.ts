@@ -2,18 +2,13 @@ import type { Measurements } from "../../recording/measurements.js";
 import type { Assessment } from "../../rules/assessment.js";
 import type { Text } from "../../sentence.js";
 import type { Chart } from "../charts/chart.js";
-import { compileChart, drawChart } from "../charts/draw.js";
+import { pictureOf } from "../charts/draw.js";
 import { chartSections } from "../charts/index.js";
 import { drawPlot, type Plot } from "../charts/plot.js";
-import { FONT, FULL_WIDTH } from "../charts/style.js";
+import { FULL_WIDTH } from "../charts/style.js";
 import type { Language } from "../languages/language.js";
 import { HEADINGS } from "../wording-page.js";
 import { type Block, heading, type PictureBlock } from "./blocks.js";
-
-/** The font of the document; that of pictures on a screen is not in it. */
-const PDF_FONT = "Libertinus Serif";
-/** Its letters are smaller than those the pictures are laid out for. */
-const LARGER = 1.12;
 
 /** The charts of the report, in the same order as on the page for screens. */
 export async function pictures(
@@ -32,20 +27,11 @@ export async function pictures(
 }
 
 export async function chartPicture(chart: Chart, language: Language): Promise<PictureBlock> {
-  const svg = await drawChart(chart, language, await compileChart(chart, language, false));
+  const { svg } = await pictureOf(chart, language);
   const width = Math.min(1, Math.max(0.6, chart.width / FULL_WIDTH));
-  return { kind: "picture", svg: inPdfFont(svg), title: chart.title, alt: chart.title, note: chart.note, width };
+  return { kind: "picture", svg, title: chart.title, alt: chart.title, note: chart.note, width };
 }
 
 export function plotPicture(plot: Plot, title: Text, note: Text, language: Language): PictureBlock {
-  return { kind: "picture", svg: inPdfFont(drawPlot(plot, language)), title, alt: title, note, width: 1 };
-}
-
-function inPdfFont(svg: string): string {
-  return svg
-    .replaceAll(FONT, PDF_FONT)
-    .replace(
-      /font-size="(\d+(?:\.\d+)?)(px)?"/g,
-      (_, size: string, px = "") => `font-size="${(Number(size) * LARGER).toFixed(1)}${px}"`,
-    );
+  return { kind: "picture", svg: drawPlot(plot, language), title, alt: title, note, width: 1 };
 }
