@@ -19,8 +19,6 @@ export const CLI: Readonly<Record<string, string>> = {
   "  SHA-256 of manifest.json  {1}": "  SHA-256 von manifest.json  {1}",
   "  SHA-256 of results.json   {1} (report.html prints the one it was made with)":
     "  SHA-256 von results.json   {1} (report.html nennt den, mit dem es erstellt wurde)",
-  "The report is untouched. Of what could be made again from the logs on this machine, all is the same byte for byte.":
-    "Der Bericht ist unverändert. Was auf diesem Rechner aus den Messdaten neu erzeugt werden konnte, ist Byte für Byte dasselbe.",
   "The report is untouched, and made again from the logs it is the same byte for byte.":
     "Der Bericht ist unverändert; aus den Messdaten neu erzeugt ist er Byte für Byte derselbe.",
   "The report could not be made again from the logs.": "Der Bericht konnte aus den Messdaten nicht neu erzeugt werden.",
@@ -45,8 +43,6 @@ export const CLI: Readonly<Record<string, string>> = {
     "Wiederholung: nicht durchgeführt, weil das Setup oder ein Grenzwertsatz im Ordner nicht stimmt.",
   "Re-run: not done, because these logs were not found unchanged: {1}. Name them after the folder.":
     "Wiederholung: nicht durchgeführt, weil diese Messdateien nicht unverändert gefunden wurden: {1}. Sie nach dem Ordner angeben.",
-  'Not made again on this machine, so compared with the manifest only: what "--format {1}" gives. The reason: {2}':
-    'Auf diesem Rechner nicht neu erzeugt und daher nur mit dem Manifest verglichen: was "--format {1}" ergibt. Der Grund: {2}',
   "Program: the report was written by {1} {2}, this is {3} {4}. A re-run that differs may come from that alone.":
     "Programm: Der Bericht wurde von {1} {2} geschrieben, dies ist {3} {4}. Eine abweichende Wiederholung kann allein daher kommen.",
   "is in the folder, but the re-run does not make it": "liegt im Ordner, aber die Wiederholung erzeugt die Datei nicht",
@@ -54,10 +50,6 @@ export const CLI: Readonly<Record<string, string>> = {
     "Der Berichtsordner ist seit dem Signieren unverändert. Er wurde nicht aus den Messdaten neu erzeugt, sein Ergebnis wurde also nicht geprüft.",
   "The report folder fits its manifest. It was not made again from the logs, so neither its result nor the manifest itself was checked.":
     "Der Berichtsordner passt zu seinem Manifest. Er wurde nicht aus den Messdaten neu erzeugt, also wurde weder sein Ergebnis noch das Manifest selbst geprüft.",
-  "The report folder is untouched since it was signed. Made again from the logs, all is the same except files that depend on the fonts of the machine.":
-    "Der Berichtsordner ist seit dem Signieren unverändert. Aus den Messdaten neu erzeugt ist alles dasselbe außer Dateien, die von den Schriften des Rechners abhängen.",
-  "The report folder fits its manifest. Made again from the logs, all is the same except files that depend on the fonts of the machine; whether these were changed was not checked.":
-    "Der Berichtsordner passt zu seinem Manifest. Aus den Messdaten neu erzeugt ist alles dasselbe außer Dateien, die von den Schriften des Rechners abhängen; ob diese verändert wurden, wurde nicht geprüft.",
   "tells otherwise of logs, options, limit sets or files than the re-run":
     "sagt über Messdaten, Optionen, Grenzwertsätze oder Dateien anderes als die Wiederholung",
   "is made by the re-run, but is not in the folder": "wird von der Wiederholung erzeugt, liegt aber nicht im Ordner",
@@ -90,8 +82,6 @@ export const CLI: Readonly<Record<string, string>> = {
   "limit set: {1} of this program: expected SHA-256 {2}, found {3}":
     "Grenzwertsatz: {1} dieses Programms: erwarteter SHA-256 {2}, gefunden {3}",
   "re-run: {1} {2}": "Wiederholung: {1} {2}",
-  "re-run: {1} differs from byte {2} on; it depends on the fonts of the machine, so other fonts alone can explain this":
-    "Wiederholung: {1} weicht ab Byte {2} ab; die Datei hängt von den Schriften des Rechners ab, andere Schriften allein können dies also erklären",
   "re-run: {1} differs from byte {2} on": "Wiederholung: {1} weicht ab Byte {2} ab",
   "{1} holds no manifest.json: it is not a report folder, or the manifest was taken away.":
     "{1} enthält kein manifest.json: Es ist kein Berichtsordner, oder das Manifest wurde entfernt.",

@@ -17,8 +17,6 @@ export const commands: Readonly<Record<string, string>> = {
   "What was checked": "Qué se comprobó",
   "To compare with what the other side holds": "Para comparar con lo que tiene la otra parte",
   "  SHA-256 of manifest.json  {1}": "  SHA-256 de manifest.json  {1}",
-  "The report is untouched. Of what could be made again from the logs on this machine, all is the same byte for byte.":
-    "El informe está intacto. De lo que pudo generarse de nuevo a partir de los datos en este equipo, todo es idéntico byte a byte.",
   "The report is untouched, and made again from the logs it is the same byte for byte.":
     "El informe está intacto y, generado de nuevo a partir de los datos, es idéntico byte a byte.",
   "The report could not be made again from the logs.": "El informe no pudo generarse de nuevo a partir de los datos.",
@@ -35,8 +33,6 @@ export const commands: Readonly<Record<string, string>> = {
     "Repetición: no realizada, porque la configuración o un conjunto de límites de la carpeta no es válido.",
   "Re-run: not done, because these logs were not found unchanged: {1}. Name them after the folder.":
     "Repetición: no realizada, porque estos datos no se encontraron sin cambios: {1}. Indíquelos después de la carpeta.",
-  'Not made again on this machine, so compared with the manifest only: what "--format {1}" gives. The reason: {2}':
-    'No generado de nuevo en este equipo, por lo que solo se comparó con el manifiesto: lo que da "--format {1}". El motivo: {2}',
   "Program: the report was written by {1} {2}, this is {3} {4}. A re-run that differs may come from that alone.":
     "Programa: el informe lo escribió {1} {2}; este es {3} {4}. Una repetición distinta puede deberse solo a eso.",
   "is in the folder, but the re-run does not make it": "está en la carpeta, pero la repetición no lo genera",
@@ -44,10 +40,6 @@ export const commands: Readonly<Record<string, string>> = {
     "La carpeta del informe no ha cambiado desde que se firmó. No se generó de nuevo a partir de los datos, así que su resultado no se comprobó.",
   "The report folder fits its manifest. It was not made again from the logs, so neither its result nor the manifest itself was checked.":
     "La carpeta del informe concuerda con su manifiesto. No se generó de nuevo a partir de los datos, así que no se comprobaron ni su resultado ni el propio manifiesto.",
-  "The report folder is untouched since it was signed. Made again from the logs, all is the same except files that depend on the fonts of the machine.":
-    "La carpeta del informe no ha cambiado desde que se firmó. Generado de nuevo a partir de los datos, todo es igual salvo los archivos que dependen de las fuentes tipográficas del equipo.",
-  "The report folder fits its manifest. Made again from the logs, all is the same except files that depend on the fonts of the machine; whether these were changed was not checked.":
-    "La carpeta del informe concuerda con su manifiesto. Generado de nuevo a partir de los datos, todo es igual salvo los archivos que dependen de las fuentes tipográficas del equipo; no se comprobó si estos fueron modificados.",
   "tells otherwise of logs, options, limit sets or files than the re-run":
     "dice de datos, opciones, conjuntos de límites o archivos algo distinto de la repetición",
   "  SHA-256 of results.json   {1} (report.html prints the one it was made with)":
@@ -87,8 +79,6 @@ export const commands: Readonly<Record<string, string>> = {
   "limit set: {1} of this program: expected SHA-256 {2}, found {3}":
     "conjunto de límites: {1} de este programa: SHA-256 esperado {2}, encontrado {3}",
   "re-run: {1} {2}": "repetición: {1} {2}",
-  "re-run: {1} differs from byte {2} on; it depends on the fonts of the machine, so other fonts alone can explain this":
-    "repetición: {1} difiere desde el byte {2}; depende de las fuentes tipográficas del equipo, de modo que otras fuentes por sí solas pueden explicarlo",
   "re-run: {1} differs from byte {2} on": "repetición: {1} difiere desde el byte {2}",
   "{1} holds no manifest.json: it is not a report folder, or the manifest was taken away.":
     "{1} no contiene manifest.json: no es una carpeta de informe, o se quitó el manifiesto.",

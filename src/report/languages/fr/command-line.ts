@@ -84,22 +84,12 @@ export const commandLine: Readonly<Record<string, string>> = {
     '{1} ne contient pas de clé publique au format PEM ; "openssl pkey -in KEY.pem -pubout -out PUBLIC.pem" la produit à partir de la clé privée.',
   "{1} holds a key of the kind {2}; manifests are signed with Ed25519.":
     "{1} contient une clé du type {2} ; les manifestes sont signés avec Ed25519.",
-  "The report is untouched. Of what could be made again from the logs on this machine, all is the same byte for byte.":
-    "Le rapport est intact. Tout ce qui a pu être refait à partir des journaux sur cette machine est identique octet par octet.",
-  'Not made again on this machine, so compared with the manifest only: what "--format {1}" gives. The reason: {2}':
-    'Non refait sur cette machine et donc comparé au manifeste seulement : ce que donne "--format {1}". La raison : {2}',
-  "re-run: {1} differs from byte {2} on; it depends on the fonts of the machine, so other fonts alone can explain this":
-    "nouvelle exécution : {1} diffère à partir de l'octet {2} ; il dépend des polices de la machine, et d'autres polices peuvent à elles seules l'expliquer",
   "  SHA-256 of results.json   {1} (report.html prints the one it was made with)":
     "  SHA-256 de results.json   {1} (report.html imprime celui avec lequel il a été fait)",
   "The report folder is untouched since it was signed. It was not made again from the logs, so its result was not checked.":
     "Le dossier du rapport est intact depuis sa signature. Il n'a pas été refait à partir des journaux ; son résultat n'a donc pas été vérifié.",
   "The report folder fits its manifest. It was not made again from the logs, so neither its result nor the manifest itself was checked.":
     "Le dossier du rapport concorde avec son manifeste. Il n'a pas été refait à partir des journaux ; ni son résultat ni le manifeste lui-même n'ont donc été vérifiés.",
-  "The report folder is untouched since it was signed. Made again from the logs, all is the same except files that depend on the fonts of the machine.":
-    "Le dossier du rapport est intact depuis sa signature. Refait à partir des journaux, tout est identique, sauf des fichiers qui dépendent des polices de la machine.",
-  "The report folder fits its manifest. Made again from the logs, all is the same except files that depend on the fonts of the machine; whether these were changed was not checked.":
-    "Le dossier du rapport concorde avec son manifeste. Refait à partir des journaux, tout est identique, sauf des fichiers qui dépendent des polices de la machine ; il n'a pas été vérifié si ceux-ci ont été modifiés.",
   "1 file does not hold.": "1 fichier ne tient pas.",
   "{1} files do not hold.": "{1} fichiers ne tiennent pas.",
   "Folder: of the {1} files that manifest.json lists, {2} have the SHA-256 that it gives.":

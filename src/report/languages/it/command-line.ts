@@ -82,26 +82,16 @@ export const COMMAND_LINE: Readonly<Record<string, string>> = {
     "{1} contiene una chiave di tipo {2}; i manifesti si firmano con Ed25519.",
   "  SHA-256 of results.json   {1} (report.html prints the one it was made with)":
     "  SHA-256 di results.json   {1} (report.html riporta quello con cui è stato generato)",
-  "The report is untouched. Of what could be made again from the logs on this machine, all is the same byte for byte.":
-    "Il rapporto è intatto. Di ciò che su questa macchina ha potuto essere generato di nuovo dai log, tutto è identico byte per byte.",
   "1 file does not hold.": "1 file non è valido.",
   "{1} files do not hold.": "{1} file non sono validi.",
   "Folder: of the {1} files that manifest.json lists, {2} have the SHA-256 that it gives.":
     "Cartella: file elencati in manifest.json: {1}; con lo SHA-256 ivi indicato: {2}.",
   "Re-run: made again from the logs, setup and limit sets; of {1} files {2} are the same byte for byte.":
     "Ripetizione: generato di nuovo da log, configurazione e insiemi di limiti; file: {1}; identici byte per byte: {2}.",
-  'Not made again on this machine, so compared with the manifest only: what "--format {1}" gives. The reason: {2}':
-    'Non generato di nuovo su questa macchina, perciò confrontato solo con il manifesto: ciò che dà "--format {1}". Il motivo: {2}',
-  "re-run: {1} differs from byte {2} on; it depends on the fonts of the machine, so other fonts alone can explain this":
-    "ripetizione: {1} differisce dal byte {2} in poi; dipende dai caratteri della macchina, perciò bastano caratteri diversi a spiegarlo",
   "The report folder is untouched since it was signed. It was not made again from the logs, so its result was not checked.":
     "La cartella del rapporto è intatta da quando è stata firmata. Il rapporto non è stato generato di nuovo dai log, perciò il suo risultato non è stato verificato.",
   "The report folder fits its manifest. It was not made again from the logs, so neither its result nor the manifest itself was checked.":
     "La cartella del rapporto corrisponde al suo manifesto. Il rapporto non è stato generato di nuovo dai log, perciò non sono stati verificati né il suo risultato né il manifesto stesso.",
-  "The report folder is untouched since it was signed. Made again from the logs, all is the same except files that depend on the fonts of the machine.":
-    "La cartella del rapporto è intatta da quando è stata firmata. Generato di nuovo dai log, tutto è uguale tranne i file che dipendono dai caratteri della macchina.",
-  "The report folder fits its manifest. Made again from the logs, all is the same except files that depend on the fonts of the machine; whether these were changed was not checked.":
-    "La cartella del rapporto corrisponde al suo manifesto. Generato di nuovo dai log, tutto è uguale tranne i file che dipendono dai caratteri della macchina; se questi siano stati modificati non è stato verificato.",
   "tells otherwise of logs, options, limit sets or files than the re-run":
     "riporta log, opzioni, insiemi di limiti o file diversi da quelli della ripetizione",
 };
