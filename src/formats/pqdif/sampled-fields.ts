@@ -67,7 +67,9 @@ function useOf(field: Field, entry: ChannelSetup | undefined): SampledField {
   if (quantity === "current" && phase.length === 3) return unused(say`a current between phases is not used`);
   const own = quantity === "voltage" ? "V" : "A";
   const wrong = units !== (quantity === "voltage" ? VOLTS : AMPS);
-  const samples = say`samples of ${MEASURED[quantity]}, phase ${phaseName(number) ?? number}`;
+  const on = phaseName(number) ?? number;
+  const samples =
+    quantity === "voltage" ? say`samples of a voltage, phase ${on}` : say`samples of a current, phase ${on}`;
   return {
     field,
     meaning: { quantity, phase },
