@@ -29,7 +29,7 @@ export function comparisonSection(assessment: Assessment): Html | undefined {
   );
   const lines: Content[][] = [
     [
-      html`${stated(ruleSet.title)} <small>(${ruleSet.id}; ${W.decides})</small>`,
+      html`${stated(ruleSet.title)} <small>(${say`${ruleSet.id}; ${W.decides}`})</small>`,
       `${ruleSet.standard}, ${ruleSet.edition}`,
       declared === undefined ? "" : volts(Number(declared)),
       badge(verdict),

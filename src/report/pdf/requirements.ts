@@ -67,7 +67,7 @@ export function requirementsTable(assessment: Assessment, clock: LocalClock): Bl
 }
 
 function when(assessment: Assessment, week: Week): Block[] {
-  const span = strung([capital(weekText(assessment, week)), "; ", zoneText(assessment), "."]);
+  const span = say`${capital(weekText(assessment, week))}; ${zoneText(assessment)}.`;
   return [intro(week.kind === "worst-sliding" ? strung([span, ONLY_WORSE_NOTE], " ") : span)];
 }
 

@@ -37,7 +37,7 @@ export const charts: Readonly<Record<string, string>> = {
     "L'heure a changé pendant ce temps ; l'axe garde partout {1}.",
   "Dotted: complaints (C) and comments (N). {1}.": "En pointillé : réclamations (C) et remarques (N). {1}.",
   "{1} for values of {2}": "{1}, valeurs {2}",
-  "share of intervals at or below the value, in %": "part des intervalles à la valeur ou en dessous, en %",
+  "share of intervals at or below the value, in %": "part des intervalles ≤ valeur, en %",
   "How often which value occurred": "Fréquence d'apparition de chaque valeur",
   "No interval of the whole recording lay outside the limit ({1})":
     "Aucun intervalle de tout l'enregistrement hors limite ({1})",
@@ -56,7 +56,7 @@ export const charts: Readonly<Record<string, string>> = {
   "Judged is each year by itself.": "Chaque année est jugée pour elle-même.",
   "The curves must not cross the black bars: too many values would lie beyond the limit. Values too high and too low count together.":
     "Les courbes ne doivent pas franchir les barres noires : trop de valeurs se situeraient au-delà de la limite. Les valeurs trop hautes et trop basses comptent ensemble.",
-  "none outside": "aucun hors limite",
+  "none outside": "0 hors limite",
   "together at most\n{1} outside": "au plus {1}\nhors limite en tout",
   "none\nabove {1}": "aucun au-dessus\nde {1}",
   "at most {1}\nabove {2}": "au plus {1}\nau-dessus de {2}",
