@@ -6,6 +6,7 @@ import { commandLine } from "./fr/command-line.js";
 import { events } from "./fr/events.js";
 import { formats1 } from "./fr/formats-1.js";
 import { formats2 } from "./fr/formats-2.js";
+import { formats3 } from "./fr/formats-3.js";
 import { limitSets } from "./fr/limit-sets.js";
 import { page1 } from "./fr/page-1.js";
 import { page2 } from "./fr/page-2.js";
@@ -50,6 +51,7 @@ const PHRASES: Readonly<Record<string, string>> = {
   ...events,
   ...formats1,
   ...formats2,
+  ...formats3,
   ...limitSets,
   ...page1,
   ...page2,

@@ -61,7 +61,6 @@ export const analysis: Readonly<Record<string, string>> = {
     "La forme d'onde autour des événements a été conservée pour les plus sévères : {1} sur {2} ({3}).",
   "dips, swells and interruptions": "creux, surtensions temporaires et coupures",
   "supply voltage": "tension d'alimentation",
-  current: "courant",
   "power frequency": "fréquence du réseau",
   "total harmonic distortion of the voltage": "taux de distorsion harmonique total de la tension",
   "total harmonic distortion of the current": "taux de distorsion harmonique total du courant",

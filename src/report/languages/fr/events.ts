@@ -40,7 +40,6 @@ export const events: Readonly<Record<string, string>> = {
   "voltage dip": "creux de tension",
   "voltage swell": "surtension temporaire",
   "rapid voltage change": "variation rapide de tension",
-  transient: "transitoire",
   "inrush current": "courant d'appel",
   "{1} interruption": "{1} coupure",
   "{1} interruptions": "{1} coupures",

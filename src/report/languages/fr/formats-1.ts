@@ -116,9 +116,6 @@ export const formats1: Readonly<Record<string, string>> = {
   "it holds samples of neither a voltage nor a current": "ne contient d'échantillons ni d'une tension ni d'un courant",
   "it holds no points on the wave": "ne contient pas de points de la forme d'onde",
   "its phase ({1}) is no conductor that is judged": "sa phase ({1}) n'est pas un conducteur jugé",
-  "samples of a {1}, phase {2}; its unit says {3}, but what is measured is a {4}, so it is taken as {5}":
-    "échantillons : {1}, phase {2} ; l'unité indique {3}, mais la grandeur mesurée est {4}, prise donc en {5}",
-  "samples of a {1}, phase {2}": "échantillons : {1}, phase {2}",
   "a series holds {1}, which is no real number, and is left out":
     "une série contient {1}, qui n'est pas un nombre réel, et est écartée",
   "a series shares the values of series {1} of channel {2}, which there is not":
@@ -144,9 +141,6 @@ export const formats1: Readonly<Record<string, string>> = {
   "unit {1}": "unité {1}",
   "the quantity has no unit": "la grandeur n'a pas d'unité",
   "the unit is {1}": "l'unité est {1}",
-  "a {1} in % does not say of what": "« {1} » en % ne dit pas de quoi",
-  "its unit says {1}, but what is measured is a {2}, so it is taken as {3}":
-    "son unité indique {1}, mais la grandeur mesurée est {2}, prise donc en {3}",
   "the unit is %": "l'unité est %",
   "the unit is {1}, a fraction of 1": "l'unité est {1}, une fraction de 1",
   "it holds no values": "ne contient pas de valeurs",
@@ -165,8 +159,6 @@ export const formats1: Readonly<Record<string, string>> = {
   "its unit says {1}, but order 1 has the median {2}, so it is taken as {3}":
     "son unité indique {1}, mais le rang 1 a la médiane {2}, prise donc en {3}",
   "order 1 is 1, so it is a fraction of the fundamental": "le rang 1 vaut 1 ; c'est donc une fraction du fondamental",
-  "its unit says {1}, but what is measured is a voltage, so it is taken as V":
-    "son unité indique {1}, mais la grandeur mesurée est une tension, prise donc en V",
   "its unit is {1} and no order 1 shows whether it is % of the fundamental or {2}; say the unit in the setup under columns:":
     "son unité est {1} et aucun rang 1 ne montre s'il s'agit de % du fondamental ou de {2} ; indiquez l'unité dans le paramétrage sous columns:",
   "a vector announces {1} items of {2} bytes, which its record cannot hold":
@@ -184,6 +176,13 @@ export const formats1: Readonly<Record<string, string>> = {
     "échantillonné à l'écart de toute tension, et sans tension aucune période ne peut être trouvée",
   "{1}: the observation at {2} repeats samples of one that began before; they are counted once.":
     "{1} : l'observation du {2} répète des échantillons d'une autre commencée avant ; ils sont comptés une fois.",
+  current: "courant",
+  worst: "pire valeur",
+  voltage: "tension",
+  transient: "transitoire",
+  none: "néant",
+  mean: "moyenne",
+  "order {1}": "rang {1}",
   "{1} of the {2} bytes of data are missing at its end.": "{1} des {2} octets de données manquent à la fin.",
   "{1} samples at {2} per second are left out, too few for a waveform of {3} Hz.":
     "{1} échantillons à {2} par seconde sont écartés, trop peu pour une forme d'onde de {3} Hz.",
@@ -193,4 +192,44 @@ export const formats1: Readonly<Record<string, string>> = {
     "« {1} » est ramené au côté primaire par {2}, contrairement au premier fichier.",
   "an r.m.s. value or mean is no waveform": "une valeur efficace ou une moyenne n'est pas une forme d'onde",
   "direct and auxiliary voltages are not used": "les tensions continues et auxiliaires ne sont pas utilisées",
+  "a frequency is no waveform": "une fréquence n'est pas une forme d'onde",
+  "an angle is no waveform": "un angle n'est pas une forme d'onde",
+  "it is computed from other values": "calculé à partir d'autres valeurs",
+  "a symmetrical component is no phase quantity": "une composante symétrique n'est pas une grandeur de phase",
+  "a residual quantity (sum of the phases) is no phase quantity":
+    "une grandeur résiduelle (somme des phases) n'est pas une grandeur de phase",
+  "an earth quantity is no phase quantity": "une grandeur de terre n'est pas une grandeur de phase",
+  '"{1}{2}" may be a phase, a number or a symmetrical component':
+    "« {1}{2} » peut être une phase, un numéro ou une composante symétrique",
+  '"{1}" is none of the phases {2}': "« {1} » n'est aucune des phases {2}",
+  "the edition {1} of the standard is not known; the layout of 1999 is used.":
+    "l'édition {1} de la norme n'est pas connue ; la disposition de 1999 est utilisée.",
+  "the year of the standard is missing; the channel lines have the form of 1999, which is used.":
+    "l'année de la norme manque ; les lignes des voies ont la forme de 1999, qui est utilisée.",
+  "{1} analog and {2} status channels are promised, but {3} and {4} are described; the descriptions are used.":
+    "{1} voies analogiques et {2} voies d'état sont annoncées, mais {3} et {4} sont décrites ; les descriptions sont utilisées.",
+  "the date is written {1}, not in the order of the edition.": "la date est écrite {1}, non dans l'ordre de l'édition.",
+  "the date is read as {1}; the configuration names no edition, so state dateOrder in the setup if that is wrong.":
+    "la date est lue comme {1} ; la configuration ne nomme pas d'édition ; indiquez donc dateOrder dans le paramétrage si c'est faux.",
+  "the time factor {1} cannot be used; 1 is taken.": "le facteur de temps {1} ne peut être utilisé ; 1 est pris.",
+  "the time code {1} cannot be read; the stamps are taken to name no offset.":
+    "le code horaire {1} est illisible ; l'horodatage est considéré comme sans décalage indiqué.",
+  "the recorder states that its clock was right within {1} only.":
+    "l'enregistreur indique que son horloge n'était juste qu'à {1} près.",
+  "the recorder states that its clock had failed; the times cannot be trusted.":
+    "l'enregistreur indique que son horloge était défaillante ; les heures ne sont pas fiables.",
+  "the data are text although the configuration says {1}.":
+    "les données sont du texte, bien que la configuration dise {1}.",
+  "the data are binary although the configuration says ASCII.":
+    "les données sont binaires, bien que la configuration dise ASCII.",
+  "the rows hold {1} words of status channels, not {2} as the configuration says.":
+    "les lignes contiennent {1} mots de voies d'état, non {2} comme le dit la configuration.",
+  "{1} bytes behind the last whole row are left out; the file is cut off.":
+    "{1} octets après la dernière ligne entière sont écartés ; le fichier est tronqué.",
+  "the rows hold two bytes per value, so they are read as BINARY, not {1}.":
+    "les lignes contiennent deux octets par valeur ; elles sont donc lues comme BINARY, non comme {1}.",
+  "{1} and 1 other file: {2}": "{1} et 1 autre fichier : {2}",
+  "{1} and {2} other files: {3}": "{1} et {2} autres fichiers : {3}",
+  "{1} h:m:s with {2} decimals": "{1} h:m:s avec {2} décimales",
+  "{1}, of the first sample of each file": "{1}, du premier échantillon de chaque fichier",
 };

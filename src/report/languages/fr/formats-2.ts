@@ -1,44 +1,4 @@
 export const formats2: Readonly<Record<string, string>> = {
-  "a frequency is no waveform": "une fréquence n'est pas une forme d'onde",
-  "an angle is no waveform": "un angle n'est pas une forme d'onde",
-  "it is computed from other values": "calculé à partir d'autres valeurs",
-  "a symmetrical component is no phase quantity": "une composante symétrique n'est pas une grandeur de phase",
-  "a residual quantity (sum of the phases) is no phase quantity":
-    "une grandeur résiduelle (somme des phases) n'est pas une grandeur de phase",
-  "an earth quantity is no phase quantity": "une grandeur de terre n'est pas une grandeur de phase",
-  '"{1}{2}" may be a phase, a number or a symmetrical component':
-    "« {1}{2} » peut être une phase, un numéro ou une composante symétrique",
-  '"{1}" is none of the phases {2}': "« {1} » n'est aucune des phases {2}",
-  "the edition {1} of the standard is not known; the layout of 1999 is used.":
-    "l'édition {1} de la norme n'est pas connue ; la disposition de 1999 est utilisée.",
-  "the year of the standard is missing; the channel lines have the form of 1999, which is used.":
-    "l'année de la norme manque ; les lignes des voies ont la forme de 1999, qui est utilisée.",
-  "{1} analog and {2} status channels are promised, but {3} and {4} are described; the descriptions are used.":
-    "{1} voies analogiques et {2} voies d'état sont annoncées, mais {3} et {4} sont décrites ; les descriptions sont utilisées.",
-  "the date is written {1}, not in the order of the edition.": "la date est écrite {1}, non dans l'ordre de l'édition.",
-  "the date is read as {1}; the configuration names no edition, so state dateOrder in the setup if that is wrong.":
-    "la date est lue comme {1} ; la configuration ne nomme pas d'édition ; indiquez donc dateOrder dans le paramétrage si c'est faux.",
-  "the time factor {1} cannot be used; 1 is taken.": "le facteur de temps {1} ne peut être utilisé ; 1 est pris.",
-  "the time code {1} cannot be read; the stamps are taken to name no offset.":
-    "le code horaire {1} est illisible ; l'horodatage est considéré comme sans décalage indiqué.",
-  "the recorder states that its clock was right within {1} only.":
-    "l'enregistreur indique que son horloge n'était juste qu'à {1} près.",
-  "the recorder states that its clock had failed; the times cannot be trusted.":
-    "l'enregistreur indique que son horloge était défaillante ; les heures ne sont pas fiables.",
-  "the data are text although the configuration says {1}.":
-    "les données sont du texte, bien que la configuration dise {1}.",
-  "the data are binary although the configuration says ASCII.":
-    "les données sont binaires, bien que la configuration dise ASCII.",
-  "the rows hold {1} words of status channels, not {2} as the configuration says.":
-    "les lignes contiennent {1} mots de voies d'état, non {2} comme le dit la configuration.",
-  "{1} bytes behind the last whole row are left out; the file is cut off.":
-    "{1} octets après la dernière ligne entière sont écartés ; le fichier est tronqué.",
-  "the rows hold two bytes per value, so they are read as BINARY, not {1}.":
-    "les lignes contiennent deux octets par valeur ; elles sont donc lues comme BINARY, non comme {1}.",
-  "{1} and 1 other file: {2}": "{1} et 1 autre fichier : {2}",
-  "{1} and {2} other files: {3}": "{1} et {2} autres fichiers : {3}",
-  "{1} h:m:s with {2} decimals": "{1} h:m:s avec {2} décimales",
-  "{1}, of the first sample of each file": "{1}, du premier échantillon de chaque fichier",
   "× {1} by the setup": "× {1} d'après le paramétrage",
   "{1} in the setup states another ratio": "{1} dans le paramétrage indique un autre rapport",
   currents: "courants",
@@ -178,4 +138,69 @@ export const formats2: Readonly<Record<string, string>> = {
     "ses valeurs ne changent jamais de signe et ne sont donc pas une forme d'onde (valeur efficace, tension continue ou contact)",
   "it changes sign {1} times a second at most, too slowly for a supply voltage or current":
     "change de signe au plus {1} fois par seconde, trop lentement pour une tension ou un courant d'alimentation",
+  minimum: "minimum",
+  maximum: "maximum",
+  "given in the setup": "indiqué dans le paramétrage",
+  "left out by the setup": "écarté par le paramétrage",
+  '"{1}" in the setup': "« {1} » dans le paramétrage",
+  'the word "{1}" is not known, so it is not certain what the column holds':
+    "le mot « {1} » n'est pas connu ; il n'est donc pas certain de ce que contient la colonne",
+  '"{1}" is taken for a mere name': "« {1} » est pris pour un simple nom",
+  "{1}: a nominal or declared value is not a measured one":
+    "{1} : une valeur nominale ou déclarée n'est pas une valeur mesurée",
+  "order {1}: {2}": "rang {1} : {2}",
+  "marks flagged intervals: {1}": "marque des intervalles : {1}",
+  'it is named a flag, but "{1}" says neither yes nor no (1 or 0)':
+    "nommé marque, mais « {1} » ne dit ni oui ni non (1 ou 0)",
+  "it names two units, {1} and {2}": "nomme deux unités, {1} et {2}",
+  '"{1}" in the header': "« {1} » dans l'en-tête",
+  "a header of more than {1} characters is not read": "un en-tête de plus de {1} caractères n'est pas lu",
+  'the unit "{1}" in the units row is not known here': "l'unité « {1} » dans la ligne des unités n'est pas connue ici",
+  "the header says {1}, but the units row {2}": "l'en-tête dit {1}, mais la ligne des unités {2}",
+  '"{1}" in the units row': "« {1} » dans la ligne des unités",
+  "the setup says single-phase": "le paramétrage dit monophasé",
+  "it does not say which phase": "ne dit pas quelle phase",
+  "it does not say which phase, nor does column {1}, which says the same":
+    "ne dit pas quelle phase, et la colonne {1}, qui dit la même chose, non plus",
+  "it does not say which phase and may be a mean over the phases; say so in the setup (connection: single)":
+    "ne dit pas quelle phase et peut être une moyenne sur les phases ; précisez-le dans le paramétrage (connection: single)",
+  "no column of the log names a phase, and no other column holds the same":
+    "aucune colonne du journal ne nomme une phase, et aucune autre colonne ne contient la même chose",
+  "frequency is one for all phases; that of {1} in column {2} is used":
+    "la fréquence est la même pour toutes les phases ; celle de {1} dans la colonne {2} est utilisée",
+  min: "min",
+  max: "max",
+  "orders {1} to 50 are used, not {2}": "les rangs {1} à 50 sont utilisés, non {2}",
+  "{1} names an order, but neither a harmonic nor % is named with it":
+    "{1} nomme un rang, mais ni un harmonique ni % n'est nommé avec lui",
+  "{1} names an order, which this quantity has not": "{1} nomme un rang, que cette grandeur n'a pas",
+  "it names more than one order: {1}": "nomme plus d'un rang : {1}",
+  "it does not say which order": "ne dit pas quel rang",
+  "it does not say which number is the order": "ne dit pas quel nombre est le rang",
+  'the columns count up at "{1}"': "les colonnes se comptent en montant à « {1} »",
+  'the number in "{1}" is not explained': "le nombre dans « {1} » n'est pas expliqué",
+  "it names more than one phase: {1}": "nomme plus d'une phase : {1}",
+  "one value for all phases, named at {1}": "une seule valeur pour toutes les phases, nommée pour {1}",
+  "{1} is a voltage to earth, not to neutral": "{1} est une tension à la terre, non au neutre",
+  "neutral to earth: {1}": "neutre à la terre : {1}",
+  "this quantity is not used on {1} ({2})": "cette grandeur n'est pas utilisée sur {1} ({2})",
+  "{1} asks for a pair of phases, but {2} names one": "{1} demande une paire de phases, mais {2} en nomme une seule",
+  "{1} and the pair {2} contradict each other": "{1} et la paire {2} se contredisent",
+  "{1} and the phase {2} contradict each other": "{1} et la phase {2} se contredisent",
+  "all phases together, since none is named": "toutes les phases ensemble, car aucune n'est nommée",
+  "all phases together: {1}": "toutes les phases ensemble : {1}",
+  "neutral: {1}": "neutre : {1}",
+  "{1}: it does not say between which conductors": "{1} : ne dit pas entre quels conducteurs",
+  "{1}: it does not say between which two phases": "{1} : ne dit pas entre quelles deux phases",
+  "{1}: a value over all phases is not that of one phase":
+    "{1} : une valeur sur toutes les phases n'est pas celle d'une phase",
+  "no minimum or maximum is named": "ni minimum ni maximum n'est nommé",
+  "{1} contradict each other": "{1} se contredisent",
+  "positive-sequence values are not used": "les valeurs directes ne sont pas utilisées",
+  "powers of single harmonics are not used": "les puissances d'harmoniques isolés ne sont pas utilisées",
+  "interharmonic currents are not used": "les courants interharmoniques ne sont pas utilisés",
+  "unbalance of the currents is not used": "le déséquilibre des courants n'est pas utilisé",
+  "it does not say whether short-term (Pst) or long-term (Plt)":
+    "ne dit pas si de courte durée (Pst) ou de longue durée (Plt)",
+  "by its unit {1}": "d'après son unité {1}",
 };

@@ -24,11 +24,9 @@ export const page1: Readonly<Record<string, string>> = {
   "worst on": "le pire sur",
   limit: "limite",
   outside: "hors limite",
-  worst: "pire valeur",
   verdict: "verdict",
   phases: "phases",
   duration: "durée",
-  voltage: "tension",
   "of ref.": "% de réf.",
   cell: "case",
   "see what kept values from being judged, above.": "voir plus haut ce qui a empêché de juger des valeurs.",
@@ -97,4 +95,5 @@ export const page1: Readonly<Record<string, string>> = {
   "Worst value": "Pire valeur",
   When: "Quand",
   Robust: "Robuste",
+  Missing: "Manquants",
 };

@@ -1,5 +1,4 @@
 export const page2: Readonly<Record<string, string>> = {
-  Missing: "Manquants",
   "Value at the required share": "Valeur à la part exigée",
   "With / without flagged": "Avec / sans valeurs marquées",
   Values: "Valeurs",
@@ -32,7 +31,6 @@ export const page2: Readonly<Record<string, string>> = {
     "Des sept jours à début quelconque, seul ce qui est pire que dans chaque semaine est listé.",
   "The verdict of a week can depend on where it starts. These are the seven days, starting at any interval, that show more values outside than any week above.":
     "Le verdict d'une semaine peut dépendre de l'instant où elle commence. Voici les sept jours, commençant à un intervalle quelconque, qui montrent plus de valeurs hors limite que toute semaine ci-dessus.",
-  none: "néant",
   "Everything the limit set asks for was assessed.": "Tout ce que demande le jeu de limites a été évalué.",
   "None.": "Néant.",
   "Valid intervals are counted, nothing is interpolated. A requirement is met when no more than the stated number of values lie outside; a value exactly on the limit lies inside.":

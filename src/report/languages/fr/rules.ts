@@ -26,17 +26,15 @@ export const rules: Readonly<Record<string, string>> = {
   "Guarded acceptance needs the uncertainty of the values, which neither the setup states nor the instrument's class gives.":
     "L'acceptation avec bande de garde exige l'incertitude des valeurs, que ni le paramétrage n'indique ni la classe de l'instrument ne donne.",
   "Guarded acceptance: it conforms with the limits as they are ({1} outside), but not with the limits moved inwards by the uncertainty ({2} outside): a conditional pass.":
-    "Acceptation avec bande de garde : conforme avec les limites telles quelles ({1} hors limite), mais non avec les limites déplacées vers l'intérieur de l'incertitude ({2} hors limite) : conformité conditionnelle.",
+    "Acceptation avec bande de garde : conforme avec les limites telles quelles ({1} hors limite), mais pas avec les limites resserrées de l'incertitude ({2} hors limite) : conformité conditionnelle.",
   "Guarded acceptance: it fails with the limits as they are ({1} outside), but not with the limits moved outwards by the uncertainty ({2} outside): a conditional fail.":
-    "Acceptation avec bande de garde : non conforme avec les limites telles quelles ({1} hors limite), mais pas avec les limites déplacées vers l'extérieur de l'incertitude ({2} hors limite) : non-conformité conditionnelle.",
+    "Acceptation avec bande de garde : non conforme avec les limites telles quelles ({1} hors limite), mais pas avec les limites élargies de l'incertitude ({2} hors limite) : non-conformité conditionnelle.",
   time: "heure",
   flag: "marque",
   events: "événements",
-  mean: "moyenne",
   "lowest value": "valeur la plus basse",
   "highest value": "valeur la plus élevée",
   samples: "échantillons",
-  "order {1}": "rang {1}",
   "The rule counts over a year, in which {1} intervals may lie outside; this period alone cannot show that it is kept.":
     "La règle compte sur une année, dans laquelle {1} intervalles peuvent être hors limite ; cette période seule ne peut montrer qu'elle est respectée.",
   "The log holds mains signalling voltages, but not every 3 s or not at a frequency that is known and on the curve.":
