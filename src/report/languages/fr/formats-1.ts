@@ -94,7 +94,7 @@ export const formats1: Readonly<Record<string, string>> = {
   "it is defined, but no observation holds it": "défini, mais aucune observation ne le contient",
   "it marks intervals as flagged": "marque des intervalles",
   "by the setup": "d'après le paramétrage",
-  "measured {1}, characteristic {2}, phase {3}": "mesuré {1}, caractéristique {2}, phase {3}",
+  "measured {1}, characteristic {2}, phase {3}": "mesuré : {1}, caractéristique : {2}, phase : {3}",
   "it holds no values that are numbers": "ne contient aucune valeur numérique",
   "{1}: by the setup": "{1} : d'après le paramétrage",
   '"{1}" holds the same in {2}, which is used': "« {1} » contient la même chose en {2} et est utilisé",

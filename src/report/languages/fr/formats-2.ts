@@ -177,7 +177,7 @@ export const formats2: Readonly<Record<string, string>> = {
   "it names more than one order: {1}": "nomme plus d'un rang : {1}",
   "it does not say which order": "ne dit pas quel rang",
   "it does not say which number is the order": "ne dit pas quel nombre est le rang",
-  'the columns count up at "{1}"': "les colonnes se comptent en montant à « {1} »",
+  'the columns count up at "{1}"': "la numérotation des colonnes augmente à « {1} »",
   'the number in "{1}" is not explained': "le nombre dans « {1} » n'est pas expliqué",
   "it names more than one phase: {1}": "nomme plus d'une phase : {1}",
   "one value for all phases, named at {1}": "une seule valeur pour toutes les phases, nommée pour {1}",

@@ -12,7 +12,7 @@ export const formats3: Readonly<Record<string, string>> = {
   "the symbol {1}": "le symbole {1}",
   "{1} beside the unit %": "{1} à côté de l'unité %",
   "the columns {1} … count up like harmonic orders":
-    "les colonnes {1} … se comptent en montant comme des rangs harmoniques",
+    "la numérotation {1} … des colonnes augmente comme des rangs harmoniques",
   "the number {1} beside the phase and the unit %": "le nombre {1} à côté de la phase et de l'unité %",
   "{1} is used only as zero-sequence unbalance in %": "{1} n'est utilisé que comme déséquilibre homopolaire en %",
   "the symbol {1} with the unit %": "le symbole {1} avec l'unité %",
