@@ -51,7 +51,7 @@ export const ANALYSIS: Readonly<Record<string, string>> = {
     "La potenza richiede la tensione verso neutro e la corrente di una fase, oppure tre tensioni concatenate e le correnti.",
   "rapid voltage changes": "variazioni rapide della tensione",
   "{1} more transients are not listed; the first {2} are.":
-    "Altri {1} transitori non sono elencati; lo sono i primi {2}.",
+    "Altri transitori non elencati: {1}; sono elencati i primi {2}.",
   "Unbalance needs three voltages, phase to neutral or phase to phase.":
     "La dissimmetria richiede tre tensioni, di fase o concatenate.",
   "The phases follow each other in the order L1, L3, L2: two voltages are exchanged, or one is inverted. Exchange them in the setup.":

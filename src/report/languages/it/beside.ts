@@ -1,6 +1,6 @@
 /** What no verdict rests on: complaints, other limit sets, sliding means, longer times. */
 export const COMPLAINTS: Readonly<Record<string, string>> = {
-  "Complaints and what was recorded then": "Reclami e che cosa è stato registrato allora",
+  "Complaints and what was recorded then": "Reclami e dati registrati in quei momenti",
   Comments: "Commenti",
   "Times and words of complaints and comments were stated by whoever set up the recording. “Fixed values” are those of the intervals that it falls into; “around” is from five minutes before to five minutes after, by the shortest intervals at hand.":
     "Orari e parole di reclami e commenti sono stati forniti da chi ha predisposto la registrazione. I «valori fissi» sono quelli degli intervalli in cui il reclamo cade; «attorno» va da cinque minuti prima a cinque minuti dopo, con gli intervalli più brevi disponibili.",
@@ -33,13 +33,13 @@ export const COMPLAINTS: Readonly<Record<string, string>> = {
   "{1} (inside intervals {2})": "{1} (dentro gli intervalli {2})",
   "{1} on {2}, {3}, {4}, {5}": "{1} su {2}, {3}, {4}, {5}",
   "Events around it: {1}.": "Eventi nei dintorni: {1}.",
-  "Mondays to Fridays": "giorni da lunedì a venerdì",
-  Saturdays: "sabati",
-  Sundays: "domeniche",
+  "Mondays to Fridays": "da lunedì a venerdì",
+  Saturdays: "sabato",
+  Sundays: "domenica",
   "Of {1} between {2} and {3} nothing valid was recorded either: the recording cannot speak for such times.":
-    "Neppure in altri giorni ({1}) tra le {2} e le {3} è stato registrato alcunché di valido: la registrazione non può dire nulla su tali ore.",
+    "Neppure nei giorni della stessa classe ({1}), tra le {2} e le {3}, è stato registrato qualcosa di valido: la registrazione non può pronunciarsi su tali ore.",
   "Of {1} between {2} and {3} the recording holds {4} valid intervals.":
-    "Per tali giorni ({1}) tra le {2} e le {3} la registrazione contiene {4} intervalli validi.",
+    "Intervalli validi registrati nei giorni della stessa classe ({1}), tra le {2} e le {3}: {4}.",
   "complaint, {1}: {2}": "reclamo, {1}: {2}",
 };
 

@@ -5,8 +5,9 @@ export const CHARTS: Readonly<Record<string, string>> = {
   "{1} in {2}": "{1} in {2}",
   "time, {1}": "tempo, {1}",
   "{1}: every value of the whole recording lay within the limit ({2}); found {3}":
-    "{1}: tutti i valori dell'intera registrazione entro il limite ({2}); trovato: {3}",
-  "{1}: every value lay within the limit ({2}); found {3}": "{1}: tutti i valori entro il limite ({2}); trovato: {3}",
+    "{1}: tutti i valori dell'intera registrazione entro il limite ({2}); valori trovati: {3}",
+  "{1}: every value lay within the limit ({2}); found {3}":
+    "{1}: tutti i valori entro il limite ({2}); valori trovati: {3}",
   "The {1} was {2} in {3} of {4} intervals of the whole recording":
     "{1}: {2} in {3} su {4} intervalli dell'intera registrazione",
   "The {1} was {2} in {3} of {4} intervals": "{1}: {2} in {3} su {4} intervalli",
@@ -64,7 +65,7 @@ export const CHARTS: Readonly<Record<string, string>> = {
 
 export const HOURS: Readonly<Record<string, string>> = {
   "hour of the day ({1})": "ora del giorno ({1})",
-  "the supply": "l'alimentazione",
+  "the supply": "alimentazione",
   "spread over the day": "distribuiti sull'intera giornata",
   "mostly between {1} and {2}": "per lo più tra {1} e {2}",
   "Intervals of the whole recording outside the limit on {1}: {2}":
@@ -87,11 +88,11 @@ export const HOURS: Readonly<Record<string, string>> = {
   "{1} hours of one day of the week": "{1} ore di un giorno della settimana",
   "{1} hours of one day": "{1} ore di un giorno",
   "how many intervals lay outside the limit; darker is more":
-    "quanti intervalli erano fuori limite; più scuro è di più",
+    "quanti intervalli erano fuori limite; più scuro significa di più",
   "the largest deviation from the nominal frequency in mHz; darker is more":
-    "lo scostamento massimo dalla frequenza nominale in mHz; più scuro è di più",
-  "the highest value; darker is higher": "il valore massimo; più scuro è più alto",
-  "the highest value in {1}; darker is higher": "il valore massimo in {1}; più scuro è più alto",
+    "lo scostamento massimo dalla frequenza nominale in mHz; più scuro significa di più",
+  "the highest value; darker is higher": "il valore massimo; più scuro significa più alto",
+  "the highest value in {1}; darker is higher": "il valore massimo in {1}; più scuro significa più alto",
   day: "giorno",
   hour: "ora",
   value: "valore",
@@ -176,9 +177,9 @@ export const SHIFT: Readonly<Record<string, string>> = {
   "No shift of all phases together would have kept the limits of the supply voltage from {1}.":
     "Periodo {1}: nessuno spostamento di tutte le fasi insieme avrebbe rispettato i limiti della tensione di alimentazione.",
   "From {1} the supply voltage kept its limits as recorded; it would have kept them with all phases shifted by {2}.":
-    "Periodo {1}: la tensione di alimentazione, come registrata, ha rispettato i propri limiti; li avrebbe rispettati con uno spostamento di tutte le fasi ({2}).",
+    "Periodo {1}: la tensione di alimentazione, come registrata, ha rispettato i propri limiti; li avrebbe rispettati con il seguente spostamento di tutte le fasi: {2}.",
   "The limits of the supply voltage from {1} would have been kept with all phases shifted by {2}.":
-    "Periodo {1}: i limiti della tensione di alimentazione sarebbero stati rispettati con uno spostamento di tutte le fasi ({2}).",
+    "Periodo {1}: i limiti della tensione di alimentazione sarebbero stati rispettati con il seguente spostamento di tutte le fasi: {2}.",
   "None of the steps looked at would have done.": "Nessuno dei gradini considerati sarebbe bastato.",
   "Of the steps looked at {1} would have done.": "Dei gradini considerati sarebbe bastato {1}.",
   "Of the steps looked at {1} would each have done.":

@@ -7,7 +7,7 @@ export const COMMAND_LINE: Readonly<Record<string, string>> = {
   "{1} (trigger {2})": "{1} (trigger {2})",
   '{1} "{2}" at {3}, {4}{5}, channels: {6}, rows: {7} → {8}': "{1} «{2}» il {3}, {4}{5}, canali: {6}, righe: {7} → {8}",
   ', category "{1}"': ", categoria «{1}»",
-  "and {1} more": "e altri {1}",
+  "and {1} more": "e {1} in più",
   "Observations ({1})": "Osservazioni ({1})",
   "Events that the recorder listed ({1})": "Eventi elencati dal registratore ({1})",
   "--language {1} is not known; it can be {2}.": "--language {1} non è noto; può essere {2}.",

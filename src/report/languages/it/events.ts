@@ -44,7 +44,7 @@ export const EVENTS: Readonly<Record<string, string>> = {
   "went on after the recording": "proseguito dopo la registrazione",
   "began in missing samples": "iniziato in campioni mancanti",
   "missing samples end it": "terminato da campioni mancanti",
-  "{1} more in results.json.": "Altri {1} in results.json.",
+  "{1} more in results.json.": "Altri eventi in results.json: {1}.",
   "Not listed here: {1}, less severe than these; results.json holds all.":
     "Non elencati qui: {1}, meno gravi di questi; results.json li contiene tutti.",
   "No dip, swell or interruption was found":

@@ -119,7 +119,7 @@ export const LOG: Readonly<Record<string, string>> = {
   Connection: "Collegamento",
   "Nominal frequency": "Frequenza nominale",
   "Time zone of the log": "Fuso orario del log",
-  "A stamp marks the interval's": "La marca temporale indica, dell'intervallo",
+  "A stamp marks the interval's": "Estremo dell'intervallo indicato dalla marca temporale",
   Network: "Rete",
   "Measured with": "Modalità di misura",
   "Voltage transformer ratio": "Rapporto dei trasformatori di tensione",

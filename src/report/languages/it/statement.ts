@@ -111,17 +111,16 @@ export const WORDING: Readonly<Record<string, string>> = {
 };
 
 export const COUNTS: Readonly<Record<string, string>> = {
-  "The one requirement with values could not be decided.": "L'unico requisito con valori non ha potuto essere deciso.",
+  "The one requirement with values could not be decided.": "L'unico requisito con valori è rimasto indeterminato.",
   "The one requirement judged was not met.": "L'unico requisito valutato non è soddisfatto.",
   "The one requirement judged was met.": "L'unico requisito valutato è soddisfatto.",
   "None of the {1} requirements with values could be decided.":
-    "Nessuno dei requisiti con valori ({1}) ha potuto essere deciso.",
+    "Tutti i requisiti con valori ({1}) sono rimasti indeterminati.",
   "All {1} requirements judged were met.": "Tutti i {1} requisiti valutati sono soddisfatti.",
-  "{1} of the {2} requirements judged could not be decided.":
-    "Requisiti valutati che non hanno potuto essere decisi: {1} su {2}.",
+  "{1} of the {2} requirements judged could not be decided.": "Requisiti valutati rimasti indeterminati: {1} su {2}.",
   "{1} of the {2} requirements judged was not met": "{1} su {2} requisiti valutati non è soddisfatto",
   "{1} of the {2} requirements judged were not met": "{1} su {2} requisiti valutati non sono soddisfatti",
-  "{1} and {2} could not be decided.": "{1}; non decisi: {2}.",
+  "{1} and {2} could not be decided.": "{1}; indeterminati: {2}.",
   "Of this period only what is judged by the year is counted: {1} requirement.":
     "Di questo periodo si conta solo ciò che è valutato sull'anno: {1} requisito.",
   "Of this period only what is judged by the year is counted: {1} requirements.":
