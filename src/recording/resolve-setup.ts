@@ -61,7 +61,7 @@ export function resolveSetup(
       value: timeBase.intervalLabel,
       origin: timeBase.labelOrigin,
       ...(timeBase.labelOrigin === "inferred" && {
-        reason: timeBase.labelReason ?? "the header of the time column says so",
+        reason: timeBase.labelReason ?? say`the header of the time column says so`,
       }),
       ...(timeBase.labelOrigin === "assumed" && {
         reason: say`the log does not say whether a stamp marks the start or the end of its interval (setup: intervalLabel)`,

@@ -7,6 +7,7 @@ import type { WaveformSource } from "../../recording/waveform.js";
 import { say, sortedOnce, strung, type Text } from "../../sentence.js";
 import { entriesByChannel } from "../waveform/channel-entries.js";
 import { joinParts } from "../waveform/join.js";
+import { SAMPLE_TIMES } from "../waveform/sample-times.js";
 import { groupByChannels, readGroup } from "./channel-group.js";
 import { together } from "./file-remark.js";
 import { recordsOf } from "./file-set.js";
@@ -105,6 +106,7 @@ function timeBaseOf(records: readonly ComtradeRecord[], zone: string, setup: Giv
     zoneOrigin: setup.zone !== undefined ? "given" : carried ? "stamps" : "assumed",
     intervalLabel: "start",
     labelOrigin: "inferred",
+    labelReason: SAMPLE_TIMES,
     stampForm: say`${strung(sortedOnce(forms), "; ")}, of the first sample of each file`,
   };
 }

@@ -8,6 +8,7 @@ import { say, type Text } from "../../sentence.js";
 import { byKey, joinColumns } from "../csv/join.js";
 import { timeAxes } from "../csv/time-axis.js";
 import type { Part } from "../waveform/join.js";
+import { SAMPLE_TIMES } from "../waveform/sample-times.js";
 import { type Clock, clockOf, instantOf, type Label, labelsOf, placeRows } from "./clock.js";
 import { eventsOf, uniqueEvents } from "./events.js";
 import { type Field, type Fields, fieldsOf } from "./fields.js";
@@ -194,8 +195,7 @@ function labelBase(labels: readonly Label[]) {
   const rank = { assumed: 0, inferred: 1, given: 2 } as const;
   const [least] = labels.toSorted((a, b) => rank[a.origin] - rank[b.origin]);
   if (least === undefined) {
-    const labelReason = say`the log holds waveforms, whose samples carry the time at which they were taken`;
-    return { intervalLabel: "start" as const, labelOrigin: "inferred" as const, labelReason };
+    return { intervalLabel: "start" as const, labelOrigin: "inferred" as const, labelReason: SAMPLE_TIMES };
   }
   return {
     intervalLabel: least.label,

@@ -5,6 +5,7 @@ import { isoUtc } from "../../recording/time.js";
 import { TimeZone } from "../../recording/time-zone.js";
 import { say, sortedOnce, strung, type Text } from "../../sentence.js";
 import { type DecidedOrder, dayOf, decideDateOrder } from "../csv/date-order.js";
+import { SAMPLE_TIMES } from "../waveform/sample-times.js";
 import { MICROS } from "./find-times.js";
 import type { SampleTable } from "./sample-table.js";
 import type { ScannedTable } from "./scan.js";
@@ -54,6 +55,7 @@ export function clocksOf(tables: readonly SampleTable[], setup: GivenSetup): Clo
       zoneOrigin: stated ? "given" : carried ? "stamps" : "assumed",
       intervalLabel: "start",
       labelOrigin: "inferred",
+      labelReason: SAMPLE_TIMES,
       stampForm: strung(sortedOnce(tables.map((table) => formOf(table, orders))), "; "),
     },
   };

@@ -258,6 +258,7 @@ describe("time", () => {
     });
     expect(sources[0]?.start).toBe(START + 3 * hour);
     expect(timeBase.zoneOrigin).toBe("given");
+    expect(String(timeBase.labelReason)).toContain("samples carry the time at which they were taken");
   });
 
   it("tells of a bad clock that the file states", async () => {

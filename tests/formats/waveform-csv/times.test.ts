@@ -127,6 +127,7 @@ describe("the start", () => {
     const { timeBase } = recording.ledger;
     expect(timeBase).toMatchObject({ zone: "UTC", zoneOrigin: "assumed" });
     expect(String(timeBase.stampForm)).toBe("seconds from the beginning of the recording");
+    expect(String(timeBase.labelReason)).toContain("samples carry the time at which they were taken");
     expect(recording.ledger.remarks.map(String)).toEqual([
       expect.stringMatching(
         /^The log does not say when it was recorded: its first sample is put on 1970-01-01T00:00:00Z/,

@@ -95,6 +95,7 @@ export const ANALYSIS: Readonly<Record<string, string>> = {
   "active energy, import": "Wirkenergie, Bezug",
   "active energy, export": "Wirkenergie, Lieferung",
   "the stamps carry their own offset from UTC": "die Zeitstempel tragen ihren eigenen Versatz zu UTC",
+  "the header of the time column says so": "so steht es im Kopf der Zeitspalte",
   "the stamps carry no zone and none was given; they are read as UTC (--zone names another)":
     "die Zeitstempel tragen keine Zeitzone, und keine wurde angegeben; sie werden als UTC gelesen (--zone nennt eine andere)",
   "the log does not say whether a stamp marks the start or the end of its interval (setup: intervalLabel)":

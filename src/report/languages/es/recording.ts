@@ -34,6 +34,7 @@ export const recording: Readonly<Record<string, string>> = {
   "active energy, import": "energía activa, importada",
   "active energy, export": "energía activa, exportada",
   "the stamps carry their own offset from UTC": "las marcas de tiempo llevan su propio desfase respecto de UTC",
+  "the header of the time column says so": "así lo dice el encabezado de la columna de tiempo",
   "the stamps carry no zone and none was given; they are read as UTC (--zone names another)":
     "las marcas de tiempo no llevan zona y no se indicó ninguna; se leen como UTC (--zone nombra otra)",
   "the log does not say whether a stamp marks the start or the end of its interval (setup: intervalLabel)":

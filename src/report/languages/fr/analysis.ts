@@ -91,6 +91,7 @@ export const analysis: Readonly<Record<string, string>> = {
   "active energy, import": "énergie active soutirée",
   "active energy, export": "énergie active injectée",
   "the stamps carry their own offset from UTC": "l'horodatage porte son propre décalage par rapport à l'UTC",
+  "the header of the time column says so": "l'en-tête de la colonne du temps l'indique",
   "the stamps carry no zone and none was given; they are read as UTC (--zone names another)":
     "l'horodatage ne porte aucun fuseau et aucun n'a été indiqué ; il est lu comme UTC (--zone en nomme un autre)",
   "the log does not say whether a stamp marks the start or the end of its interval (setup: intervalLabel)":

@@ -146,9 +146,9 @@ export const DAYS: Readonly<Record<string, string>> = {
   "values lay outside {1} on {2} of {3} whole days, from {4} ({5}) to {6} ({7})":
     "valori fuori limite ({1}) in {2} su {3} giorni interi, da {4} ({5}) a {6} ({7})",
   "the value that {1} of a day's values do not exceed ran from {2} ({3}) to {4} ({5})":
-    "il valore non superato alla quota {1} dei valori di un giorno andava da {2} ({3}) a {4} ({5})",
+    "valore giornaliero non superato (quota {1}): da {2} ({3}) a {4} ({5})",
   "the value that {1} of a day's values do not fall below ran from {2} ({3}) to {4} ({5})":
-    "il valore al di sotto del quale non scende la quota {1} dei valori di un giorno andava da {2} ({3}) a {4} ({5})",
+    "valore giornaliero al di sotto del quale non si scende (quota {1}): da {2} ({3}) a {4} ({5})",
   "Days of the local calendar ({1}); an interval belongs to the day it begins in. Counted against {2}; not judged by the day.":
     "Giorni del calendario locale ({1}); un intervallo appartiene al giorno in cui inizia. Contati rispetto al limite ({2}); la valutazione non è per giorno.",
   "{1} Clock change: {2}.": "{1} Cambio d'ora: {2}.",

@@ -49,7 +49,7 @@ export const EVENTS: Readonly<Record<string, string>> = {
     "Non elencati qui: {1}, meno gravi di questi; results.json li contiene tutti.",
   "No dip, swell or interruption was found":
     "Non è stato trovato alcun buco di tensione, sovratensione temporanea o interruzione",
-  whole: "intero",
+  whole: "per intero",
   "cut off": "troncato",
   "not stated": "non indicato",
   "The worst events": "Gli eventi peggiori",

@@ -37,6 +37,7 @@ export const SETUP: Readonly<Record<string, string>> = {
   "Only the span from {1} to {2} was asked for; the log runs from {3} to {4}.":
     "È stato richiesto solo il periodo da {1} a {2}; il log va da {3} a {4}.",
   "the stamps carry their own offset from UTC": "le marche temporali contengono il proprio scarto da UTC",
+  "the header of the time column says so": "lo indica l'intestazione della colonna del tempo",
   "the stamps carry no zone and none was given; they are read as UTC (--zone names another)":
     "le marche temporali non contengono un fuso e non ne è stato indicato alcuno; sono lette come UTC (--zone ne indica un altro)",
   "the log does not say whether a stamp marks the start or the end of its interval (setup: intervalLabel)":
@@ -119,7 +120,7 @@ export const LOG: Readonly<Record<string, string>> = {
   Connection: "Collegamento",
   "Nominal frequency": "Frequenza nominale",
   "Time zone of the log": "Fuso orario del log",
-  "A stamp marks the interval's": "Estremo dell'intervallo indicato dalla marca temporale",
+  "A stamp marks the interval's": "Marca temporale: estremo dell'intervallo",
   Network: "Rete",
   "Measured with": "Modalità di misura",
   "Voltage transformer ratio": "Rapporto dei trasformatori di tensione",
