@@ -1,6 +1,8 @@
 import { UsageError } from "../errors.js";
 import { loadRuleSet, loadRuleSetFile } from "../rules/load-rule-set.js";
+import { parseRuleFile } from "../rules/parse-rule-file.js";
 import type { RuleSet } from "../rules/rule-set.js";
+import { say } from "../sentence.js";
 import { bundledRuleIds, readBundledRule, readText } from "./files.js";
 
 /** A limit set and the texts of the files it is made of, with line endings made LF. */
@@ -63,7 +65,30 @@ async function findNamed(idOrFile: string, read: typeof readText): Promise<Named
   }
   const own = unix(await read(idOrFile));
   const ruleSet = await loadRuleSetFile(own, idOrFile, readRule);
-  return { ruleSet, own, texts: texts.set(ruleSet.id, own) };
+  for (const id of ids) {
+    const bundled = await readBundledRule(id);
+    if (bundled === undefined) continue;
+    const text = unix(bundled.text);
+    if (text === own) return findNamed(id, read);
+    refuseBorrowed(ruleSet, id, parseRuleFile(text, bundled.name).content.title, idOrFile);
+  }
+  const notes = [String(OWN_SET), ...ruleSet.notes];
+  return { ruleSet: { ...ruleSet, notes }, own, texts: texts.set(ruleSet.id, own) };
+}
+
+const OWN_SET = say`This limit set is a file of its own, which does not come with the program.`;
+
+/** A verdict by a user's own limits must not read as one by the standard's. */
+function refuseBorrowed(own: RuleSet, id: string, title: string, path: string): void {
+  const bare = (text: string) => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "");
+  if (own.id === id)
+    throw new UsageError(
+      `${path}: the id "${id}" is that of a set that comes with the program, and this file differs from it; give it an id of its own.`,
+    );
+  if (bare(own.title) === bare(title))
+    throw new UsageError(
+      `${path}: the title "${own.title}" is that of the set ${id}, which comes with the program; give this one a title of its own.`,
+    );
 }
 
 const unix = (text: string) => text.replace(/\r\n?/g, "\n");

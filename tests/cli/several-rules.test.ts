@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -95,6 +95,29 @@ describe("assess by several limit sets", () => {
     const alone = read();
     await assess("en50160-2010-lv", "spain-lv");
     expect({ ...read(), comparison: [] }).toEqual(alone);
+  });
+
+  it("a user's own set cannot pass for one of the program's, and is told as one of its own", async () => {
+    const bundled = readFileSync(new URL("../../rules/en50160-2010-lv.yaml", import.meta.url), "utf8");
+    mkdirSync(join(folder, "own"), { recursive: true });
+    const put = (name: string, text: string) => writeFileSync(join(folder, "own", name), text);
+    put("en50160-2010-lv.yaml", bundled);
+    await assess("@/own/en50160-2010-lv.yaml");
+    const copy = assessmentSchema.parse(JSON.parse(readFileSync(join(folder, "report/results.json"), "utf8")));
+    expect(copy.ruleSet.notes.join()).not.toContain("does not come with the program");
+    put("en50160-2010-lv.yaml", bundled.replace("min: 90, max: 110", "min: 80, max: 110"));
+    expect(await assess("@/own/en50160-2010-lv.yaml")).toMatchObject({
+      code: 2,
+      err: expect.stringMatching(/the id "en50160-2010-lv" is that of a set that comes with the program/),
+    });
+    put("mine.yaml", "id: mine\ntitle: EN 50160 2010 – Low voltage\ninherits: en50160-2010-lv\nremove: [flicker]\n");
+    expect(await assess("@/own/mine.yaml")).toMatchObject({
+      code: 2,
+      err: expect.stringMatching(/the title .* is that of the set en50160-2010-lv/),
+    });
+    await assess("@/contract.yaml");
+    const own = assessmentSchema.parse(JSON.parse(readFileSync(join(folder, "report/results.json"), "utf8")));
+    expect(own.ruleSet.notes[0]).toBe("This limit set is a file of its own, which does not come with the program.");
   });
 
   it.each([

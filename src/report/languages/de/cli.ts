@@ -52,6 +52,8 @@ export const CLI: Readonly<Record<string, string>> = {
     "Der Berichtsordner passt zu seinem Manifest. Er wurde nicht aus den Messdaten neu erzeugt, also wurde weder sein Ergebnis noch das Manifest selbst geprüft.",
   "tells otherwise of logs, options, limit sets or files than the re-run":
     "sagt über Messdaten, Optionen, Grenzwertsätze oder Dateien anderes als die Wiederholung",
+  "This limit set is a file of its own, which does not come with the program.":
+    "Dieser Grenzwertsatz ist eine eigene Datei, die nicht zum Programm gehört.",
   "is made by the re-run, but is not in the folder": "wird von der Wiederholung erzeugt, liegt aber nicht im Ordner",
   "a signature is there, but the manifest names no signer":
     "eine Signatur ist vorhanden, aber das Manifest nennt keinen Unterzeichner",

@@ -52,6 +52,8 @@ export const commands: Readonly<Record<string, string>> = {
     "Repetición: generado de nuevo a partir de datos, configuración y conjuntos de límites; los {1} archivos son iguales byte a byte.",
   "Re-run: made again from the logs, setup and limit sets; of {1} files {2} are the same byte for byte.":
     "Repetición: generado de nuevo a partir de datos, configuración y conjuntos de límites; de {1} archivos, {2} son iguales byte a byte.",
+  "This limit set is a file of its own, which does not come with the program.":
+    "Este conjunto de límites es un archivo propio, que no viene con el programa.",
   "is made by the re-run, but is not in the folder": "lo genera la repetición, pero no está en la carpeta",
   "a signature is there, but the manifest names no signer": "hay una firma, pero el manifiesto no nombra firmante",
   "--key was given, but the report is not signed": "se indicó --key, pero el informe no está firmado",

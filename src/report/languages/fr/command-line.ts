@@ -38,6 +38,8 @@ export const commandLine: Readonly<Record<string, string>> = {
     "Programme : le rapport a été écrit par {1} {2}, celui-ci est {3} {4}. Une nouvelle exécution qui diffère peut venir de cela seul.",
   "is in the folder, but the re-run does not make it":
     "est dans le dossier, mais la nouvelle exécution ne le produit pas",
+  "This limit set is a file of its own, which does not come with the program.":
+    "Ce jeu de limites est un fichier à part, qui n'est pas fourni avec le programme.",
   "is made by the re-run, but is not in the folder":
     "est produit par la nouvelle exécution, mais n'est pas dans le dossier",
   "a signature is there, but the manifest names no signer":

@@ -37,6 +37,8 @@ export const COMMAND_LINE: Readonly<Record<string, string>> = {
   "Program: the report was written by {1} {2}, this is {3} {4}. A re-run that differs may come from that alone.":
     "Programma: il rapporto è stato scritto da {1} {2}, questo è {3} {4}. Una ripetizione diversa può dipendere solo da ciò.",
   "is in the folder, but the re-run does not make it": "è nella cartella, ma la ripetizione non lo genera",
+  "This limit set is a file of its own, which does not come with the program.":
+    "Questo insieme di limiti è un file a sé, che non è fornito con il programma.",
   "is made by the re-run, but is not in the folder": "è generato dalla ripetizione, ma non è nella cartella",
   "a signature is there, but the manifest names no signer":
     "è presente una firma, ma il manifesto non indica alcun firmatario",
