@@ -92,9 +92,9 @@ export const JUDGING: Readonly<Record<string, string>> = {
   "Guarded acceptance needs the uncertainty of the values, which neither the setup states nor the instrument's class gives.":
     "L'accettazione con banda di guardia richiede l'incertezza dei valori, che non è dichiarata nella configurazione né risulta dalla classe dello strumento.",
   "Guarded acceptance: it conforms with the limits as they are ({1} outside), but not with the limits moved inwards by the uncertainty ({2} outside): a conditional pass.":
-    "Accettazione con banda di guardia: conforme con i limiti così come sono (fuori limite: {1}), ma non con i limiti spostati verso l'interno dell'incertezza (fuori limite: {2}): conformità condizionata.",
+    "Accettazione con banda di guardia: risulta conforme con i limiti così come sono (fuori limite: {1}), ma non lo risulta con i limiti ristretti di un valore pari all'incertezza (fuori limite: {2}): conformità condizionata.",
   "Guarded acceptance: it fails with the limits as they are ({1} outside), but not with the limits moved outwards by the uncertainty ({2} outside): a conditional fail.":
-    "Accettazione con banda di guardia: non conforme con i limiti così come sono (fuori limite: {1}), ma non più tale con i limiti spostati verso l'esterno dell'incertezza (fuori limite: {2}): non conformità condizionata.",
+    "Accettazione con banda di guardia: risulta non conforme con i limiti così come sono (fuori limite: {1}), ma non lo risulta con i limiti allargati di un valore pari all'incertezza (fuori limite: {2}): non conformità condizionata.",
   time: "tempo",
   flag: "contrassegno",
   events: "eventi",

@@ -70,7 +70,7 @@ export const COMPARISON: Readonly<Record<string, string>> = {
   "{1} ({2}): {3}; another verdict than the first set's in {4} places.":
     "{1} ({2}): {3}; in {4} punti un esito diverso da quello del primo insieme.",
   "compared: {1}": "confronto: {1}",
-  "- {1}, {2}: {3}, by the first set {4}. {5}": "- {1}, {2}: {3}, secondo il primo insieme {4}. {5}",
+  "- {1}, {2}: {3}, by the first set {4}. {5}": "- {1}, {2}: {3}; secondo il primo insieme: {4}. {5}",
 };
 
 export const SLIDING: Readonly<Record<string, string>> = {
@@ -114,7 +114,7 @@ export const SAMPLING: Readonly<Record<string, string>> = {
   "What the week says about a longer time": "Che cosa dice la settimana su un tempo più lungo",
   "Intervals of 95 % confidence, for information": "Intervalli di confidenza al 95 %, a titolo informativo",
   "Of the values at the required share and of the share outside, as if the values were independent of one another. Successive intervals are not, so the truth spreads wider. The standard's verdict is about the measured week itself and rests on none of this; whether missing intervals could turn that verdict is said by “robust”. The worst phase of each requirement; results.json holds all.":
-    "Dei valori alla quota richiesta e della quota fuori limite, come se i valori fossero indipendenti l'uno dall'altro. Intervalli successivi non lo sono, perciò la realtà è più dispersa. L'esito secondo la norma riguarda la settimana misurata e non si basa su nulla di ciò; se intervalli mancanti potrebbero rovesciarlo lo dice «robusto». La fase peggiore di ogni requisito; results.json contiene tutto.",
+    "Dei valori alla quota richiesta e della quota fuori limite, come se i valori fossero indipendenti l'uno dall'altro. Intervalli successivi non lo sono, perciò la realtà è più dispersa. L'esito secondo la norma riguarda la settimana misurata e non si basa su nulla di ciò; se intervalli mancanti potrebbero cambiarlo lo dice «robusto». La fase peggiore di ogni requisito; results.json contiene tutto.",
   "Low value": "Valore basso",
   "High value": "Valore alto",
   "Share outside": "Quota fuori limite",

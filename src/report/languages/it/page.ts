@@ -75,7 +75,7 @@ export const PAGE: Readonly<Record<string, string>> = {
   "Values too high and too low count together. Each phase is judged by itself.":
     "I valori troppo alti e quelli troppo bassi contano insieme. Ogni fase è valutata singolarmente.",
   "Missing intervals are never filled in. Where they could turn the verdict and the valid ones cover less than 95 % of the time, the verdict is “undecided”.":
-    "Gli intervalli mancanti non sono mai completati. Dove potrebbero rovesciare l'esito e quelli validi coprono meno del 95 % del tempo, l'esito è «indeterminato».",
+    "Gli intervalli mancanti non sono mai completati. Dove potrebbero cambiare l'esito e quelli validi coprono meno del 95 % del tempo, l'esito è «indeterminato».",
   "Limits are compared with the values by the decision rule stated above.":
     "I limiti sono confrontati con i valori secondo la regola decisionale indicata sopra.",
   "The value at the required share (nearest rank) is for information; the verdict comes from counting.":

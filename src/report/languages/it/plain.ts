@@ -16,9 +16,9 @@ export const PLAIN: Readonly<Record<string, string>> = {
     "Non è stato indicato con quale strumento si è misurato né quando è stato tarato l'ultima volta.",
   "The program checked the recording for faults of its own and found none.":
     "Il programma ha cercato difetti della registrazione stessa e non ne ha trovati.",
-  "No missing value could turn the result.": "Nessun valore mancante potrebbe rovesciare il risultato.",
+  "No missing value could turn the result.": "Nessun valore mancante potrebbe cambiare il risultato.",
   "Missing values could turn the result in part; the following pages say where.":
-    "I valori mancanti potrebbero rovesciare in parte il risultato; le pagine seguenti dicono dove.",
+    "I valori mancanti potrebbero cambiare in parte il risultato; le pagine seguenti dicono dove.",
   "No brief drop, brief rise or interruption was found.":
     "Non è stato trovato alcun breve abbassamento, breve innalzamento o interruzione.",
   "Brief drops, brief rises and interruptions cannot be seen in a recording of this kind.":

@@ -175,11 +175,11 @@ export const UNCERTAINTY: Readonly<Record<string, string>> = {
   "Decision rule: simple acceptance. Values are compared with the limits as they are, and no margin is taken off for the uncertainty; a value exactly on its limit is accepted, wrongly so with a probability of up to 50 % (ILAC-G8:09/2019).":
     "Regola decisionale: accettazione semplice. I valori sono confrontati con i limiti così come sono, senza detrarre alcun margine per l'incertezza; un valore esattamente sul limite è accettato, a torto con una probabilità fino al 50 % (ILAC-G8:09/2019).",
   "Decision rule: guarded acceptance with a guard band of the expanded uncertainty (ILAC-G8:09/2019, w = U). A requirement conforms only if it does so with every limit moved inwards by the uncertainty, and fails only if it does so with every limit moved outwards; in between it is undecided. A single value is wrongly accepted with a probability below 2.5 %.":
-    "Regola decisionale: accettazione con banda di guardia pari all'incertezza estesa (ILAC-G8:09/2019, w = U). Un requisito è conforme solo se lo è con ogni limite spostato verso l'interno dell'incertezza, e non conforme solo se lo è con ogni limite spostato verso l'esterno; nel mezzo è indeterminato. Un singolo valore è accettato a torto con una probabilità inferiore al 2,5 %.",
+    "Regola decisionale: accettazione con banda di guardia pari all'incertezza estesa (ILAC-G8:09/2019, w = U). Un requisito è conforme solo se lo è con ogni limite spostato verso l'interno di un valore pari all'incertezza, e non conforme solo se lo è con ogni limite spostato di altrettanto verso l'esterno; nel mezzo è indeterminato. Un singolo valore è accettato a torto con una probabilità inferiore al 2,5 %.",
   "None was stated; EN 50160 prescribes no guard band, so the values are taken as they are.":
     "Non ne è stata dichiarata alcuna; EN 50160 non prescrive una banda di guardia, perciò i valori sono presi così come sono.",
   "“conditional pass”, “conditional fail”: within the uncertainty; with every limit moved by it, inwards or outwards, the verdict would be another. “near a limit”: values no further from a limit than the uncertainty.":
-    "«conformità condizionata», «non conformità condizionata»: entro l'incertezza; con ogni limite spostato di essa, verso l'interno o verso l'esterno, l'esito sarebbe un altro. «vicini a un limite»: valori che non distano da un limite più dell'incertezza.",
+    "«conformità condizionata», «non conformità condizionata»: entro l'incertezza; spostando ogni limite di un valore pari ad essa, verso l'interno o verso l'esterno, l'esito sarebbe un altro. «vicini a un limite»: valori che non distano da un limite più dell'incertezza.",
   "of the reading": "della lettura",
   "of the declared voltage": "della tensione dichiarata",
   "{1} {2}, at least {3}": "{1} {2}, almeno {3}",
@@ -192,11 +192,11 @@ export const UNCERTAINTY: Readonly<Record<string, string>> = {
   "Decision rule: simple acceptance; the uncertainty of the measurement was not stated.":
     "Regola decisionale: accettazione semplice; l'incertezza della misura non è stata dichiarata.",
   "Decision rule: simple acceptance; the uncertainty of the measurement could not turn a verdict.":
-    "Regola decisionale: accettazione semplice; l'incertezza della misura non potrebbe rovesciare alcun esito.",
+    "Regola decisionale: accettazione semplice; l'incertezza della misura non potrebbe cambiare alcun esito.",
   "Decision rule: simple acceptance; the uncertainty of the measurement could turn the verdict on one requirement.":
-    "Regola decisionale: accettazione semplice; l'incertezza della misura potrebbe rovesciare l'esito di un requisito.",
+    "Regola decisionale: accettazione semplice; l'incertezza della misura potrebbe cambiare l'esito di un requisito.",
   "Decision rule: simple acceptance; the uncertainty of the measurement could turn the verdict on {1} requirements.":
-    "Regola decisionale: accettazione semplice; l'incertezza della misura potrebbe rovesciare l'esito di {1} requisiti.",
+    "Regola decisionale: accettazione semplice; l'incertezza della misura potrebbe cambiare l'esito di {1} requisiti.",
   "Decision rule: guarded acceptance; no requirement lies within the uncertainty of the measurement.":
     "Regola decisionale: accettazione con banda di guardia; nessun requisito si trova entro l'incertezza della misura.",
   "Decision rule: guarded acceptance; one requirement lies within the uncertainty of the measurement, at least in part.":
@@ -215,7 +215,7 @@ export const EXCLUSIONS: Readonly<Record<string, string>> = {
   "Asserted by": "Dichiarato da",
   Evidence: "Prova",
   "Intervals left out": "Intervalli esclusi",
-  "Turns the verdict": "Rovescia l'esito",
+  "Turns the verdict": "Cambia l'esito",
   "Left out": "Esclusi",
   "Outside, with": "Fuori limite, con",
   "Outside, without": "Fuori limite, senza",
