@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { run } from "../../src/cli/run.js";
+import { LANGUAGES } from "../../src/report/languages/index.js";
 import { assessmentSchema } from "../../src/rules/assessment.js";
 
 /** Whole runs of the commands as a user types them, with what is printed and the exit code. */
@@ -190,6 +191,13 @@ describe("inspect", () => {
 });
 
 describe("the program", () => {
+  it("assess names every language in its help", async () => {
+    const { code, out } = await cli("assess", "--help");
+    expect(code).toBe(0);
+    const [, listed = ""] = /language of the report\s+and of the\s+summary: ([^(]*)\(/.exec(out) ?? [];
+    expect(listed.match(/\b[a-z]{2}\b/g)?.filter((word) => word !== "or")).toEqual(LANGUAGES.map(({ id }) => id));
+  });
+
   it("names an unknown command, and helps", async () => {
     expect(await cli("judge")).toMatchObject({ code: 2, err: expect.stringContaining('no command "judge"') });
     const { code, out } = await cli("--help");

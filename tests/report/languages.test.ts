@@ -11,7 +11,7 @@ import type { ProofSummary } from "../../src/report/pdf/annex.js";
 import { reportDocument } from "../../src/report/pdf/index.js";
 import { svg } from "../../src/report/pictures.js";
 import { terminalText } from "../../src/report/terminal.js";
-import { say } from "../../src/sentence.js";
+import { say, strung } from "../../src/sentence.js";
 import { runLogs } from "../support/whole-run.js";
 import { madeEvent, madeRecord, manyEvents, shortReport } from "./event-support.js";
 import { escaped, numbersIn, PSEUDO, shownText, untranslated } from "./pseudo-language.js";
@@ -257,3 +257,10 @@ function textsIn(data: unknown, key = ""): string[] {
   if (typeof data !== "object" || data === null) return [];
   return Object.entries(data).flatMap(([name, value]) => textsIn(value, name));
 }
+
+it("French stands a no-break space before the marks that want one, in lists too", () => {
+  const french = LANGUAGES.find(({ id }) => id === "fr") ?? ENGLISH;
+  const list = strung([say`yes`, say`no`, say`none`], "; ");
+  expect(inLanguage(say`Limits: ${list}.`, french)).toBe("Limites\u00a0: oui\u00a0; non\u00a0; néant.");
+  expect(inLanguage(say`“${say`supply voltage`}”`, french)).toBe("«\u00a0tension d’alimentation\u00a0»");
+});

@@ -44,7 +44,7 @@ export function registerAssess(program: Command, io: Io, end: (ending: Ending) =
       "outputs, separated by commas: html, pdf, json, csv, svg, png; results.json is always written",
       "html,pdf,json",
     )
-    .option("--language <id>", "language of the report and of the summary: en", "en")
+    .option("--language <id>", "language of the report and of the summary: en, de, fr, it or es", "en")
     .option("--sign <keyfile>", "sign the manifest with an Ed25519 key (PEM, PKCS#8): writes manifest.json.sig")
     .option("--strict", "exit with 4 unless the verdict is that the supply conforms")
     .option("--quiet", "no progress and no summary")

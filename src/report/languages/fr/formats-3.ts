@@ -157,7 +157,8 @@ export const formats3: Readonly<Record<string, string>> = {
   impedance: "impédance",
   unknown: "inconnu",
   "not said": "non indiqué",
-  "samples of {1}, phase {2}": "échantillons : {1}, phase {2}",
+  "samples of a voltage, phase {1}": "échantillons d'une tension, phase {1}",
+  "samples of a current, phase {1}": "échantillons d'un courant, phase {1}",
   "its unit says {1}, but what is measured is {2}, so it is taken as {3}":
     "son unité indique {1}, mais la grandeur mesurée est {2}, prise donc en {3}",
   "a voltage": "une tension",

@@ -70,11 +70,11 @@ export const plainAndPrint: Readonly<Record<string, string>> = {
   "The recording runs from {1} to {2}, in the local time of {3}.":
     "L'enregistrement va du {1} au {2}, à l'heure locale de {3}.",
   "It has {1} ten-minute intervals: {2} were left out, and of the others {3} are valid.":
-    "Il contient {1} intervalles de dix minutes : {2} ont été laissés de côté, et parmi les autres {3} sont valides.",
+    "Il contient {1} intervalles de dix minutes : {2} ont été écartés et, parmi les autres, {3} sont valides.",
   "This holds only because spans of time were left out, for reasons that somebody stated and nobody measured. With all that was recorded the verdict would be: {1}.":
-    "Cela ne vaut que parce que des périodes ont été laissées de côté, pour des raisons que quelqu'un a déclarées et que personne n'a mesurées. Avec tout ce qui a été enregistré, le verdict serait : {1}.",
+    "Cela ne vaut que parce que des plages de temps ont été écartées, pour des motifs que quelqu'un a affirmés et que personne n'a mesurés. Avec tout ce qui a été enregistré, le verdict serait : {1}.",
   "Have the stated reasons for leaving out spans of time proven; the result hangs on them.":
-    "Faire prouver les raisons déclarées pour laisser de côté des périodes ; le résultat en dépend.",
+    "Faites prouver les motifs affirmés pour écarter des plages de temps ; le résultat en dépend.",
   "It has {1} valid ten-minute intervals out of {2}.": "Il contient {1} intervalles de dix minutes valides sur {2}.",
   "No, not in all parts. Findings that kept values from being judged: {1}. What they touch is left open and counted neither as good nor as bad.":
     "Non, pas dans toutes ses parties. Constats qui ont empêché de juger des valeurs : {1}. Ce qu'ils touchent est laissé ouvert et n'est compté ni comme bon ni comme mauvais.",
