@@ -150,9 +150,11 @@ function weekBlocks(assessment: Assessment): Block[] {
 function align(table: readonly (readonly string[])[]): string {
   const widths = (table[0] ?? []).map((_, column) => Math.max(...table.map((row) => row[column]?.length ?? 0)));
   const rest = widths.slice(1).reduce((sum, width) => sum + width + GAP.length, 0);
-  const first = Math.max(NARROWEST, Math.min(widths[0] ?? 0, WIDTH - rest));
+  const room = Math.max(NARROWEST, Math.min(widths[0] ?? 0, WIDTH - rest));
+  // A single word may be longer than the room.
+  const first = Math.max(...table.map(([title = ""]) => broken(title, room)[0]?.length ?? 0));
   const lines = table.flatMap(([title = "", ...cells]) => {
-    const [start = "", ...more] = broken(title, first);
+    const [start = "", ...more] = broken(title, room);
     const line = [start.padEnd(first), ...cells.map((cell, i) => cell.padEnd(widths[i + 1] ?? 0))].join(GAP);
     return [line.trimEnd(), ...more.map((text) => `  ${text}`)];
   });

@@ -156,9 +156,9 @@ export const BESIDE: Readonly<Record<string, string>> = {
   "No shift of all phases together would have kept the limits of the supply voltage from {1}.":
     "Keine gemeinsame Verschiebung aller Phasen hätte die Grenzwerte der Versorgungsspannung vom {1} eingehalten.",
   "From {1} the supply voltage kept its limits as recorded; it would have kept them with all phases shifted by {2}.":
-    "Vom {1} hielt die Versorgungsspannung ihre Grenzwerte wie aufgezeichnet ein; sie hätte sie mit allen Phasen verschoben um {2} ebenfalls eingehalten.",
+    "Vom {1} hielt die Versorgungsspannung ihre Grenzwerte wie aufgezeichnet ein; sie hätte sie auch eingehalten, wenn alle Phasen um {2} verschoben gewesen wären.",
   "The limits of the supply voltage from {1} would have been kept with all phases shifted by {2}.":
-    "Die Grenzwerte der Versorgungsspannung vom {1} wären mit allen Phasen verschoben um {2} eingehalten worden.",
+    "Die Grenzwerte der Versorgungsspannung vom {1} wären eingehalten worden, wenn alle Phasen um {2} verschoben gewesen wären.",
   "None of the steps looked at would have done.": "Keine der betrachteten Stufen hätte genügt.",
   "Of the steps looked at {1} would have done.": "Von den betrachteten Stufen hätte {1} genügt.",
   "Of the steps looked at {1} would each have done.": "Von den betrachteten Stufen hätten {1} jeweils genügt.",
@@ -195,12 +195,12 @@ export const BESIDE: Readonly<Record<string, string>> = {
   "{1}: by the extremes inside the fixed intervals the mean over any ten minutes was at most {2}, so it cannot have passed {3}.":
     "{1}: Nach den Extremwerten innerhalb der festen Intervalle betrug der Mittelwert über beliebige zehn Minuten höchstens {2}; er kann {3} also nicht überschritten haben.",
   "{1}: by the extremes inside the fixed intervals the mean over any ten minutes was at most {2} (around {3})":
-    "{1}: Nach den Extremwerten innerhalb der festen Intervalle betrug der Mittelwert über beliebige zehn Minuten höchstens {2} (um {3})",
+    "{1}: Nach den Extremwerten innerhalb der festen Intervalle betrug der Mittelwert über beliebige zehn Minuten höchstens {2} (um den {3})",
   "{1}; beyond what the fixed values show it cannot have passed {2}.":
     "{1}; über das hinaus, was die festen Werte zeigen, kann er {2} nicht überschritten haben.",
   "{1}; once it can have passed {2} between two fixed values that did not.":
-    "{1}; einmal kann er {2} zwischen zwei festen Werten überschritten haben, die es nicht taten.",
+    "{1}; einmal kann er {2} zwischen zwei festen Werten überschritten haben, die selbst nicht darüber lagen.",
   "{1}; {2} times it can have passed {3} between two fixed values that did not.":
-    "{1}; {2}-mal kann er {3} zwischen zwei festen Werten überschritten haben, die es nicht taten.",
+    "{1}; {2}-mal kann er {3} zwischen zwei festen Werten überschritten haben, die selbst nicht darüber lagen.",
   "any ten minutes: {1}": "beliebige zehn Minuten: {1}",
 };

@@ -6,7 +6,7 @@ export const CLI: Readonly<Record<string, string>> = {
     "{1} Beobachtungen in {2}, „{3}“ … „{4}“, von {5} bis {6}, {7}{8}, Kanäle: je {9}, Zeilen: insgesamt {10} → {11}",
   "{1} (trigger {2})": "{1} (Auslösung {2})",
   '{1} "{2}" at {3}, {4}{5}, channels: {6}, rows: {7} → {8}':
-    "{1} „{2}“ um {3}, {4}{5}, Kanäle: {6}, Zeilen: {7} → {8}",
+    "{1} „{2}“ am {3}, {4}{5}, Kanäle: {6}, Zeilen: {7} → {8}",
   ', category "{1}"': ", Kategorie „{1}“",
   "and {1} more": "und {1} weitere",
   "Observations ({1})": "Beobachtungen ({1})",

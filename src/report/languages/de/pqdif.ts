@@ -38,7 +38,7 @@ export const PQDIF: Readonly<Record<string, string>> = {
   "a series in steps announces {1} of segments or values, which its record cannot hold":
     "eine stufenweise Reihe kündigt {1} von Abschnitten oder Werten an, die ihr Datensatz nicht fassen kann",
   "{1}: the observation at {2} repeats samples of one that began before; they are counted once.":
-    "{1}: Die Beobachtung um {2} wiederholt Abtastwerte einer früher begonnenen; sie werden einmal gezählt.",
+    "{1}: Die Beobachtung am {2} wiederholt Abtastwerte einer früher begonnenen; sie werden einmal gezählt.",
   "it cannot be read: {1}": "nicht lesbar: {1}",
   '{1}: "{2}" has other numbers of times and values; the shorter one counts':
     "{1}: „{2}“ hat verschieden viele Zeiten und Werte; die kürzere Reihe zählt",

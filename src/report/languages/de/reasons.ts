@@ -42,13 +42,13 @@ export const REASONS: Readonly<Record<string, string>> = {
     "Die Regel zählt über ein Jahr, in dem {1} Intervalle außerhalb liegen dürfen; dieser Zeitraum allein kann nicht zeigen, dass sie eingehalten ist.",
   "The log holds mains signalling voltages, but not every 3 s or not at a frequency that is known and on the curve.":
     "Die Messdaten enthalten Netz-Signalübertragungsspannungen, aber nicht alle 3 s oder nicht bei einer Frequenz, die bekannt ist und auf der Kurve liegt.",
-  "The log holds no values of the {1}.": "Die Messdaten enthalten keine Werte dieser Größe: {1}.",
+  "The log holds no values of the {1}.": "Die Messdaten enthalten keine Werte der Größe „{1}“.",
   dips: "Einbrüche",
   swells: "Überhöhungen",
   "The log holds only those {1} that the recorder was triggered by, at its own thresholds; there may be others, so they are listed but not counted against the standard.":
-    "Die Messdaten enthalten nur solche Ereignisse ({1}), durch die das Aufzeichnungsgerät nach seinen eigenen Schwellen ausgelöst wurde; es kann weitere geben, daher sind sie aufgeführt, aber nicht gegen die Norm gezählt.",
+    "Die Messdaten enthalten nur solche {1}, durch die das Aufzeichnungsgerät nach seinen eigenen Schwellen ausgelöst wurde; es kann weitere geben, daher sind sie aufgeführt, aber nicht gegen die Norm gezählt.",
   "The log holds interval values only; {1} need recorded events or waveforms.":
-    "Die Messdaten enthalten nur Intervallwerte; hierfür sind aufgezeichnete Ereignisse oder Kurvenformen nötig: {1}.",
+    "Die Messdaten enthalten nur Intervallwerte; {1} erfordern aufgezeichnete Ereignisse oder Kurvenformen.",
   "Not in the log: {1}.": "Nicht in den Messdaten: {1}.",
   "the standard gives none for the total; derived: as for one harmonic, all of them off by the same share":
     "die Norm nennt keine für den Gesamtwert; abgeleitet: wie für eine Oberschwingung, alle um denselben Anteil falsch",
