@@ -110,6 +110,7 @@ export const BESIDE: Readonly<Record<string, string>> = {
   "power shortage from external events": "Leistungsmangel durch äußere Ereignisse",
   "That a reason applied is asserted by the party named; it was not measured. An interval that overlaps an excluded span counts neither as present nor as missing. The reasons are the list in the scope of EN 50160, read in a public catalogue entry of the 2022 edition; that it is clause 1.1, and that older editions list the same, is from memory.":
     "Dass ein Grund vorlag, macht die genannte Partei geltend; gemessen wurde es nicht. Ein Intervall, das einen ausgeschlossenen Zeitraum berührt, zählt weder als vorhanden noch als fehlend. Die Gründe sind die Liste im Anwendungsbereich von EN 50160, gelesen in einem öffentlichen Katalogeintrag der Ausgabe 2022; dass dies Abschnitt 1.1 ist und ältere Ausgaben dieselbe Liste enthalten, ist aus dem Gedächtnis angegeben.",
+  "{1} of {2}": "{1} von {2}",
   "Counts with and without the exclusions": "Zählung mit und ohne die Ausschlüsse",
   "in an excluded span": "in einem ausgeschlossenen Zeitraum",
   "Without exclusions the verdict would be “{1}”.": "Ohne Ausschlüsse wäre die Bewertung „{1}“.",
@@ -195,7 +196,7 @@ export const BESIDE: Readonly<Record<string, string>> = {
   "{1}: by the extremes inside the fixed intervals the mean over any ten minutes was at most {2}, so it cannot have passed {3}.":
     "{1}: Nach den Extremwerten innerhalb der festen Intervalle betrug der Mittelwert über beliebige zehn Minuten höchstens {2}; er kann {3} also nicht überschritten haben.",
   "{1}: by the extremes inside the fixed intervals the mean over any ten minutes was at most {2} (around {3})":
-    "{1}: Nach den Extremwerten innerhalb der festen Intervalle betrug der Mittelwert über beliebige zehn Minuten höchstens {2} (um den {3})",
+    "{1}: Nach den Extremwerten innerhalb der festen Intervalle betrug der Mittelwert über beliebige zehn Minuten höchstens {2} (etwa {3})",
   "{1}; beyond what the fixed values show it cannot have passed {2}.":
     "{1}; über das hinaus, was die festen Werte zeigen, kann er {2} nicht überschritten haben.",
   "{1}; once it can have passed {2} between two fixed values that did not.":

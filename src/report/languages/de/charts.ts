@@ -1,7 +1,6 @@
 /** Titles, axes and notes of charts. */
 export const CHARTS: Readonly<Record<string, string>> = {
   "{1} % of {2}": "{1} % von {2}",
-  "{1} of {2}": "{1} von {2}",
   event: "Ereignis",
   "{1} at {2}": "{1} bei {2}",
   "{1}, order {2}": "{1}, Ordnung {2}",
@@ -75,7 +74,7 @@ export const CHARTS: Readonly<Record<string, string>> = {
   "Harmonic orders {1} above the limit on {2}": "Oberschwingungen der Ordnungen {1} über dem Grenzwert an {2}",
   "No harmonic order was judged above its limit; the nearest, order {1} on {2}, reached {3} of its limit":
     "Keine Ordnung der Oberschwingungen wurde als über ihrem Grenzwert beurteilt; die nächste, Ordnung {1} an {2}, erreichte {3} ihres Grenzwerts",
-  "{1} values per order and phase, {2} each, {3}.": "{1} Werte je Ordnung und Phase, je {2}, {3}.",
+  "{1} values per order and phase, {2} each, {3}.": "{1} Werte je Ordnung und Phase, über je {2}, {3}.",
   "Shown is the value that {1} do not exceed; the verdict comes from counting. Short bars: the limit of each order ({2}).":
     "Gezeigt ist der Wert, der in {1} nicht überschritten wird; die Bewertung beruht auf der Zählung. Kurze Striche: der Grenzwert jeder Ordnung ({2}).",
   "Limits unconfirmed for order {1}.": "Grenzwerte unbestätigt für Ordnung {1}.",
@@ -115,7 +114,7 @@ export const CHARTS: Readonly<Record<string, string>> = {
   "Harmonic voltages by order, as measured": "Oberschwingungsspannungen nach Ordnung, wie gemessen",
   "Interharmonic voltages by order, as measured": "Zwischenharmonische Spannungen nach Ordnung, wie gemessen",
   "harmonic order below the interharmonic group":
-    "Ordnung der Oberschwingung unter der Gruppe von Zwischenharmonischen",
+    "Ordnung der Oberschwingung unterhalb der zwischenharmonischen Gruppe",
   "Harmonic currents by order, as measured": "Oberschwingungsströme nach Ordnung, wie gemessen",
   "harmonic order (the fundamental is left out)": "Ordnung der Oberschwingung (ohne Grundschwingung)",
   "The mean harmonic voltage nearest to its limit was that of order {1} on {2}: {3}, with a limit of {4}; no verdict on a week is meant":
@@ -129,7 +128,7 @@ export const CHARTS: Readonly<Record<string, string>> = {
   "The highest mean interharmonic voltage was that between orders {1} and {2} on {3}: {4}":
     "Die höchste mittlere zwischenharmonische Spannung war die zwischen den Ordnungen {1} und {2} an {3}: {4}",
   "Values per order and phase: {1}, {2}, from the {3} recorded.":
-    "Werte je Ordnung und Phase: {1}, {2}, aus den aufgezeichneten {3}.",
+    "Werte je Ordnung und Phase: {1}, über je {2}, aus den aufgezeichneten {3}.",
   "Symbol: mean; thin line: up to the highest value, also during events.":
     "Zeichen: Mittelwert; dünne Linie: bis zum höchsten Wert, auch während Ereignissen.",
   "No limit is judged.": "Kein Grenzwert wird beurteilt.",

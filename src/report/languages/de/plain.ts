@@ -63,9 +63,9 @@ export const PLAIN: Readonly<Record<string, string>> = {
   "That was not judged. The recording holds nothing that decides it by the rules of “{1}”.":
     "Das wurde nicht beurteilt. Die Aufzeichnung enthält nichts, was dies nach den Regeln von „{1}“ entscheidet.",
   "One of the rules could not be judged with this recording; it is not counted as kept.":
-    "Eine der Regeln konnte mit dieser Aufzeichnung nicht beurteilt werden; sie zählt nicht als eingehalten.",
+    "Eine Regel konnte mit dieser Aufzeichnung nicht beurteilt werden; sie zählt nicht als eingehalten.",
   "{1} of the rules could not be judged with this recording; they are not counted as kept.":
-    "{1} der Regeln konnten mit dieser Aufzeichnung nicht beurteilt werden; sie zählen nicht als eingehalten.",
+    "{1} Regeln konnten mit dieser Aufzeichnung nicht beurteilt werden; sie zählen nicht als eingehalten.",
   "Measured was the supply at: {1}.": "Gemessen wurde die Versorgung an dieser Stelle: {1}.",
   "The recording runs from {1} to {2}, in the local time of {3}.":
     "Die Aufzeichnung läuft vom {1} bis {2}, in der Ortszeit von {3}.",

@@ -53,7 +53,7 @@ export const STATEMENT: Readonly<Record<string, string>> = {
   "The recording of {1} cannot show whether a week keeps the limits of {2}":
     "Die Aufzeichnung von {1} kann nicht zeigen, ob eine Woche die Grenzwerte von {2} einhält",
   "{1}; it shows {2}.": "{1}; sie zeigt {2}.",
-  "one of the {1} per phase, within {2}": "je Phase einen von den {1}, innerhalb von {2}",
+  "one of the {1} per phase, within {2}": "von den {1} je Phase einen, innerhalb von {2}",
   "{1} {2} per phase, none outside {3}": "je Phase keinen von {1} {2} außerhalb von {3}",
   "on phase {1} {2} of {3} {4} that lay {5}": "an Phase {1} {2} von {3} {4} {5}",
   "of the {1} of a day, {2} may": "von den {1} eines Tages sind {2} zulässig",
@@ -108,7 +108,7 @@ export const STATEMENT: Readonly<Record<string, string>> = {
   "Decision rule: guarded acceptance with a guard band of the expanded uncertainty (ILAC-G8:09/2019, w = U). A requirement conforms only if it does so with every limit moved inwards by the uncertainty, and fails only if it does so with every limit moved outwards; in between it is undecided. A single value is wrongly accepted with a probability below 2.5 %.":
     "Entscheidungsregel: Akzeptanz mit Schutzband in Höhe der erweiterten Messunsicherheit (ILAC-G8:09/2019, w = U). Eine Anforderung ist nur eingehalten, wenn sie es auch mit jedem um die Messunsicherheit nach innen verschobenen Grenzwert ist, und nur nicht eingehalten, wenn sie es auch mit jedem nach außen verschobenen Grenzwert nicht ist; dazwischen ist sie nicht entschieden. Ein einzelner Wert wird mit einer Wahrscheinlichkeit unter 2,5 % zu Unrecht akzeptiert.",
   "None was stated; EN 50160 prescribes no guard band, so the values are taken as they are.":
-    "Es wurde keine angegeben; EN 50160 schreibt kein Schutzband vor, daher werden die Werte genommen, wie sie sind.",
+    "Es wurde keine Entscheidungsregel angegeben; EN 50160 schreibt kein Schutzband vor, daher werden die Werte genommen, wie sie sind.",
   "“conditional pass”, “conditional fail”: within the uncertainty; with every limit moved by it, inwards or outwards, the verdict would be another. “near a limit”: values no further from a limit than the uncertainty.":
     "„bedingt eingehalten“, „bedingt nicht eingehalten“: innerhalb der Messunsicherheit; würde jeder Grenzwert um sie nach innen oder außen verschoben, wäre die Bewertung eine andere. „nahe einem Grenzwert“: Werte, die von einem Grenzwert nicht weiter entfernt sind als die Messunsicherheit.",
   "of the reading": "des Messwerts",
