@@ -3,6 +3,7 @@ import { BESIDE } from "./de/beside.js";
 import { CHARTS } from "./de/charts.js";
 import { CHECKS } from "./de/checks.js";
 import { CLI } from "./de/cli.js";
+import { COLUMNS } from "./de/columns.js";
 import { EVENTS } from "./de/events.js";
 import { FORMATS } from "./de/formats.js";
 import { LIMIT_SETS } from "./de/limit-sets.js";
@@ -38,6 +39,7 @@ export const GERMAN: Language = {
     ...CHARTS,
     ...CHECKS,
     ...CLI,
+    ...COLUMNS,
     ...EVENTS,
     ...FORMATS,
     ...LIMIT_SETS,

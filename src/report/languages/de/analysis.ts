@@ -64,7 +64,6 @@ export const ANALYSIS: Readonly<Record<string, string>> = {
   "Only the span from {1} to {2} was asked for; the log runs from {3} to {4}.":
     "Nur der Zeitraum von {1} bis {2} war verlangt; die Messdaten reichen von {3} bis {4}.",
   "supply voltage": "Versorgungsspannung",
-  current: "Strom",
   "power frequency": "Netzfrequenz",
   "total harmonic distortion of the voltage": "Gesamtoberschwingungsgehalt der Spannung",
   "total harmonic distortion of the current": "Gesamtoberschwingungsgehalt des Stroms",
@@ -95,9 +94,9 @@ export const ANALYSIS: Readonly<Record<string, string>> = {
   "active energy, import": "Wirkenergie, Bezug",
   "active energy, export": "Wirkenergie, Lieferung",
   "the stamps carry their own offset from UTC": "die Zeitstempel tragen ihren eigenen Versatz zu UTC",
-  "the header of the time column says so": "so steht es im Kopf der Zeitspalte",
   "the stamps carry no zone and none was given; they are read as UTC (--zone names another)":
     "die Zeitstempel tragen keine Zeitzone, und keine wurde angegeben; sie werden als UTC gelesen (--zone nennt eine andere)",
+  "the header of the time column says so": "die Überschrift der Zeitspalte sagt es so",
   "the log does not say whether a stamp marks the start or the end of its interval (setup: intervalLabel)":
     "die Messdaten geben nicht an, ob ein Zeitstempel den Beginn oder das Ende seines Intervalls bezeichnet (Setup: intervalLabel)",
   "no limit set was named (--rules); this is the default":

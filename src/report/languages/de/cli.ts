@@ -26,10 +26,6 @@ export const CLI: Readonly<Record<string, string>> = {
   "The report folder fits its manifest. It was not made again from the logs, so neither its result nor the manifest itself was checked.":
     "Der Berichtsordner passt zu seinem Manifest. Der Bericht wurde nicht aus den Messdaten neu erzeugt, daher wurden weder sein Ergebnis noch das Manifest selbst geprüft.",
   "The report could not be made again from the logs.": "Der Bericht konnte aus den Messdaten nicht neu erzeugt werden.",
-  "The report folder is untouched since it was signed. Made again from the logs, all is the same except files that depend on the fonts of the machine.":
-    "Der Berichtsordner ist seit der Signatur unverändert. Aus den Messdaten neu erzeugt ist alles dasselbe außer Dateien, die von den Schriften des Rechners abhängen.",
-  "The report folder fits its manifest. Made again from the logs, all is the same except files that depend on the fonts of the machine; whether these were changed was not checked.":
-    "Der Berichtsordner passt zu seinem Manifest. Aus den Messdaten neu erzeugt ist alles dasselbe außer Dateien, die von den Schriften des Rechners abhängen; ob diese geändert wurden, ist nicht geprüft.",
   "1 file does not hold.": "1 Datei stimmt nicht.",
   "{1} files do not hold.": "{1} Dateien stimmen nicht.",
   "Folder: of the {1} files that manifest.json lists, {2} have the SHA-256 that it gives.":
@@ -54,14 +50,6 @@ export const CLI: Readonly<Record<string, string>> = {
   "Program: the report was written by {1} {2}, this is {3} {4}. A re-run that differs may come from that alone.":
     "Programm: Der Bericht wurde von {1} {2} geschrieben, dies ist {3} {4}. Eine abweichende Wiederholung kann allein daher kommen.",
   "is in the folder, but the re-run does not make it": "liegt im Ordner, aber die Wiederholung erzeugt die Datei nicht",
-  "The report folder is untouched since it was signed. It was not made again from the logs, so its result was not checked.":
-    "Der Berichtsordner ist seit dem Signieren unverändert. Er wurde nicht aus den Messdaten neu erzeugt, sein Ergebnis wurde also nicht geprüft.",
-  "The report folder fits its manifest. It was not made again from the logs, so neither its result nor the manifest itself was checked.":
-    "Der Berichtsordner passt zu seinem Manifest. Er wurde nicht aus den Messdaten neu erzeugt, also wurde weder sein Ergebnis noch das Manifest selbst geprüft.",
-  "tells otherwise of logs, options, limit sets or files than the re-run":
-    "sagt über Messdaten, Optionen, Grenzwertsätze oder Dateien anderes als die Wiederholung",
-  "This limit set is a file of its own, which does not come with the program.":
-    "Dieser Grenzwertsatz ist eine eigene Datei, die nicht zum Programm gehört.",
   "is made by the re-run, but is not in the folder": "wird von der Wiederholung erzeugt, liegt aber nicht im Ordner",
   "tells otherwise of logs, options, limit sets or files than the re-run":
     "sagt über Messdateien, Optionen, Grenzwertsätze oder Dateien anderes aus als die Wiederholung",

@@ -41,7 +41,6 @@ export const EVENTS: Readonly<Record<string, string>> = {
   "voltage dip": "Spannungseinbruch",
   "voltage swell": "Spannungsüberhöhung",
   "rapid voltage change": "schnelle Spannungsänderung",
-  transient: "Transiente",
   "inrush current": "Einschaltstrom",
   "{1} interruption": "{1} Unterbrechung",
   "{1} interruptions": "{1} Unterbrechungen",

@@ -120,6 +120,10 @@ export const FORMATS: Readonly<Record<string, string>> = {
   "only so do the days follow one another": "nur so folgen die Tage aufeinander",
   "{1}: its column holds no value and was left out": "{1}: Die Spalte enthält keinen Wert und wurde ausgelassen",
   "{1}: logged without its mean, so it was left out": "{1}: ohne Mittelwert aufgezeichnet und daher ausgelassen",
+  mean: "Mittelwert",
+  minimum: "Minimum",
+  maximum: "Maximum",
+  "order {1}": "Ordnung {1}",
   "{1}: its newest row stands first; it was read from its end":
     "{1}: Die neueste Zeile steht zuerst; gelesen wurde vom Ende her",
   "seconds since 1970-01-01 UTC": "Sekunden seit 1970-01-01 UTC",
@@ -177,6 +181,9 @@ export const FORMATS: Readonly<Record<string, string>> = {
   "{1} hh:mm:ss in steps of {2} s with offset from UTC, {3}":
     "{1} hh:mm:ss in Schritten von {2} s mit Versatz zu UTC, {3}",
   "{1} hh:mm:ss in steps of {2} s, {3}": "{1} hh:mm:ss in Schritten von {2} s, {3}",
+  'channel {1} ("{2}")': "Kanal {1} („{2}“)",
+  "voltage {1}": "Spannung {1}",
+  "current {1}": "Strom {1}",
   "{1} and others": "{1} und andere",
   "it is {1} like {2}; say in the setup, under channels:, which of them is to be used":
     "{1} wie {2}; im Setup unter channels: angeben, welcher davon zu verwenden ist",
@@ -185,6 +192,8 @@ export const FORMATS: Readonly<Record<string, string>> = {
     "Die Uhr passt nicht zur Abtastrate von {1} je Sekunde: {2} von {3} verbundenen Dateien beginnen bis zu {4} ms neben dem Abtastwert, auf den sie gesetzt sind.",
   "The sampling rates of joined files differ by less than 0.1 % (a drifting clock); their mean, {1} per second, is used.":
     "Die Abtastraten der verbundenen Dateien unterscheiden sich um weniger als 0,1 % (eine driftende Uhr); verwendet wird ihr Mittel, {1} je Sekunde.",
+  "the log holds waveforms, whose samples carry the time at which they were taken":
+    "die Messdaten enthalten Kurvenformen, deren Abtastwerte die Zeit ihrer Aufnahme tragen",
   "it is zero throughout": "durchgehend null",
   "it holds the same value throughout": "durchgehend derselbe Wert",
   "its values never change sign, so they are no waveform (an r.m.s. value, direct voltage or contact)":

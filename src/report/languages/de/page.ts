@@ -29,11 +29,9 @@ export const PAGE: Readonly<Record<string, string>> = {
   "worst on": "ungünstigst an",
   limit: "Grenzwert",
   outside: "außerhalb",
-  worst: "äußerster Wert",
   verdict: "Bewertung",
   phases: "Phasen",
   duration: "Dauer",
-  voltage: "Spannung",
   "of ref.": "vom Bezug",
   cell: "Zelle",
   "see what kept values from being judged, above.": "siehe oben, was die Beurteilung von Werten verhindert hat.",
@@ -137,7 +135,6 @@ export const PAGE: Readonly<Record<string, string>> = {
     "Von sieben Tagen mit beliebigem Beginn ist nur aufgeführt, was schlechter ist als in jeder Woche.",
   "The verdict of a week can depend on where it starts. These are the seven days, starting at any interval, that show more values outside than any week above.":
     "Die Bewertung einer Woche kann davon abhängen, wo sie beginnt. Dies sind die sieben Tage, beginnend mit einem beliebigen Intervall, die mehr Werte außerhalb zeigen als jede Woche oben.",
-  none: "keine",
   "Everything the limit set asks for was assessed.": "Alles, was der Grenzwertsatz verlangt, wurde bewertet.",
   "None.": "Keine.",
   "Valid intervals are counted, nothing is interpolated. A requirement is met when no more than the stated number of values lie outside; a value exactly on the limit lies inside.":

@@ -62,6 +62,8 @@ export const PLAIN: Readonly<Record<string, string>> = {
     "Das lässt sich nicht sagen. Die Aufzeichnung entscheidet nicht, ob die Versorgung die Regeln von „{1}“ eingehalten hat.",
   "That was not judged. The recording holds nothing that decides it by the rules of “{1}”.":
     "Das wurde nicht beurteilt. Die Aufzeichnung enthält nichts, was dies nach den Regeln von „{1}“ entscheidet.",
+  "This holds only because spans of time were left out, for reasons that somebody stated and nobody measured. With all that was recorded the verdict would be: {1}.":
+    "Das gilt nur, weil Zeiträume ausgelassen wurden, aus Gründen, die jemand angegeben und niemand gemessen hat. Mit allem Aufgezeichneten lautete die Bewertung: {1}.",
   "One of the rules could not be judged with this recording; it is not counted as kept.":
     "Eine Regel konnte mit dieser Aufzeichnung nicht beurteilt werden; sie zählt nicht als eingehalten.",
   "{1} of the rules could not be judged with this recording; they are not counted as kept.":
@@ -69,14 +71,10 @@ export const PLAIN: Readonly<Record<string, string>> = {
   "Measured was the supply at: {1}.": "Gemessen wurde die Versorgung an dieser Stelle: {1}.",
   "The recording runs from {1} to {2}, in the local time of {3}.":
     "Die Aufzeichnung läuft vom {1} bis {2}, in der Ortszeit von {3}.",
-  "It has {1} ten-minute intervals: {2} were left out, and of the others {3} are valid.":
-    "Sie enthält {1} Zehn-Minuten-Intervalle: {2} wurden ausgelassen, und von den übrigen haben {3} gültige Werte.",
-  "This holds only because spans of time were left out, for reasons that somebody stated and nobody measured. With all that was recorded the verdict would be: {1}.":
-    "Das gilt nur, weil Zeiträume ausgelassen wurden, aus Gründen, die jemand angegeben und niemand gemessen hat. Mit allem, was aufgezeichnet wurde, wäre das Urteil: {1}.",
-  "Have the stated reasons for leaving out spans of time proven; the result hangs on them.":
-    "Die angegebenen Gründe für das Auslassen von Zeiträumen belegen lassen; das Ergebnis hängt daran.",
   "It has {1} valid ten-minute intervals out of {2}.":
     "Sie enthält {1} von {2} Zehn-Minuten-Intervallen mit gültigen Werten.",
+  "It has {1} ten-minute intervals: {2} were left out, and of the others {3} are valid.":
+    "Sie enthält {1} Zehn-Minuten-Intervalle: {2} wurden ausgelassen, und von den übrigen sind {3} gültig.",
   "No, not in all parts. Findings that kept values from being judged: {1}. What they touch is left open and counted neither as good nor as bad.":
     "Nein, nicht in allen Teilen. Befunde, die die Beurteilung von Werten verhinderten: {1}. Was sie betreffen, bleibt offen und zählt weder als gut noch als schlecht.",
   "The program checked the recording for faults of its own. Findings worth knowing: {1}. None of them kept a value from being judged.":
@@ -109,6 +107,8 @@ export const PLAIN: Readonly<Record<string, string>> = {
     "Die Versorgung mindestens eine volle Woche lang mit einem Messgerät aufzeichnen lassen, das misst, was die Regeln verlangen.",
   "Have the supply recorded for at least a full week, at the point of supply.":
     "Die Versorgung mindestens eine volle Woche lang an der Übergabestelle aufzeichnen lassen.",
+  "Have the stated reasons for leaving out spans of time proven; the result hangs on them.":
+    "Die angegebenen Gründe für das Auslassen von Zeiträumen nachweisen lassen; das Ergebnis hängt daran.",
   "Keep the log files as they are. A changed file can no longer be told from a forged one.":
     "Die Messdateien unverändert aufbewahren. Eine geänderte Datei ist von einer gefälschten nicht mehr zu unterscheiden.",
 };

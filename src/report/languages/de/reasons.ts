@@ -33,11 +33,9 @@ export const REASONS: Readonly<Record<string, string>> = {
   time: "Zeit",
   flag: "Kennzeichnung",
   events: "Ereignisse",
-  mean: "Mittelwert",
   "lowest value": "niedrigster Wert",
   "highest value": "höchster Wert",
   samples: "Abtastwerte",
-  "order {1}": "Ordnung {1}",
   "The rule counts over a year, in which {1} intervals may lie outside; this period alone cannot show that it is kept.":
     "Die Regel zählt über ein Jahr, in dem {1} Intervalle außerhalb liegen dürfen; dieser Zeitraum allein kann nicht zeigen, dass sie eingehalten ist.",
   "The log holds mains signalling voltages, but not every 3 s or not at a frequency that is known and on the curve.":
