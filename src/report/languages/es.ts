@@ -21,9 +21,9 @@ import type { Language } from "./language.js";
  * Seen in public documents: hueco de tensión, interrupción breve / larga, desequilibrio, variación de tensión, tensión nominal,
  * condiciones normales de explotación, gestor de la red. Sobretensión temporal was seen as well, for power-frequency overvoltages.
  * From memory, to be checked in the Spanish edition: tensión de alimentación, tensión declarada, punto de suministro, severidad del
- * parpadeo (flicker) de corta / larga duración, variación rápida de tensión, tensión armónica / interarmónica, distorsión armónica total,
- * señales transmitidas por la red, tensión residual, secuencia inversa / directa / homopolar, valor marcado; and of ILAC-G8 aceptación
- * simple, banda de guarda, conforme / no conforme condicionado. "Laguna" (gap) avoids "hueco", which is a dip.
+ * parpadeo (flicker) de corta / larga duración, medidor de flicker, variación rápida de tensión, tensión armónica / interarmónica,
+ * distorsión armónica total, señales transmitidas por la red, tensión residual, secuencia inversa / directa / homopolar, valor marcado;
+ * and of ILAC-G8 aceptación simple, banda de guarda, conforme / no conforme condicionado. "Laguna" (gap) avoids "hueco", which is a dip.
  */
 export const SPANISH: Language = {
   id: "es",

@@ -33,11 +33,11 @@ export const analysis: Readonly<Record<string, string>> = {
   "No unbroken stretch of the recording holds a basic window (10 cycles at 50 Hz, 12 at 60 Hz), so nothing was measured over windows.":
     "Ningún tramo sin interrupción del registro contiene una ventana básica (10 ciclos a 50 Hz, 12 a 60 Hz), por lo que no se midió nada por ventanas.",
   "Pst and Plt are for the {1} V lamp at {2} Hz. The first {3} s after the start and after each gap are left out, because the flickermeter settles.":
-    "Pst y Plt valen para la lámpara de {1} V a {2} Hz. Se omiten los primeros {3} s tras el inicio y tras cada laguna, porque el flickermetro se estabiliza.",
+    "Pst y Plt valen para la lámpara de {1} V a {2} Hz. Se omiten los primeros {3} s tras el inicio y tras cada laguna, porque el medidor de flicker se estabiliza.",
   "No ten minutes of the clock were recorded without a gap after the first {1} s, in which the flickermeter settles.":
-    "No se registraron diez minutos del reloj sin laguna tras los primeros {1} s, en los que el flickermetro se estabiliza.",
+    "No se registraron diez minutos del reloj sin laguna tras los primeros {1} s, en los que el medidor de flicker se estabiliza.",
   "The highest Plt over any twelve Pst in a row is {1} on {2}, from {3}. It is for information; the two-hour blocks of the clock are judged.":
-    "El mayor Plt de doce Pst consecutivos cualesquiera es {1} en {2}, desde {3}. Es informativo; se evalúan los bloques de dos horas del reloj.",
+    "El mayor Plt de doce Pst consecutivos cualesquiera es {1} en {2}, desde el {3}. Es informativo; se evalúan los bloques de dos horas del reloj.",
   "Harmonics are measured to order {1} only: with {2} samples per second the recording shows nothing sound above {3} Hz. Higher orders are absent, not zero.":
     "Los armónicos se miden solo hasta el orden {1}: con {2} muestras por segundo el registro no muestra nada fiable por encima de {3} Hz. Los órdenes superiores faltan; no son cero.",
   "THD needs all harmonics from 2 to {1}; with {2} samples per second they are measured to order {3}.":

@@ -30,16 +30,16 @@ export const beside: Readonly<Record<string, string>> = {
   "Complaints and what was recorded then": "Quejas y lo que se registró entonces",
   Comments: "Comentarios",
   "Times and words of complaints and comments were stated by whoever set up the recording. “Fixed values” are those of the intervals that it falls into; “around” is from five minutes before to five minutes after, by the shortest intervals at hand.":
-    "Las horas y las palabras de las quejas y los comentarios las indicó quien preparó el registro. «Valores fijos» son los de los intervalos en los que cae; «alrededor» va de cinco minutos antes a cinco minutos después, con los intervalos más cortos disponibles.",
+    "Las horas y las palabras de las quejas y los comentarios las indicó quien preparó el registro. «Valores fijos» son los de los intervalos en los que cae la queja; «en torno» va de cinco minutos antes a cinco minutos después, con los intervalos más cortos disponibles.",
   "Days of one class are Monday to Friday, Saturday, Sunday; public holidays are not known here. That a recording ought to hold such hours is derived from published complaint procedures; common practice, no source.":
     "Los días de una misma clase son de lunes a viernes, sábado y domingo; aquí no se conocen los festivos. Que un registro deba contener tales horas se deriva de procedimientos de reclamación publicados; práctica común, sin fuente.",
   Phase: "Fase",
   "Valid data": "Datos válidos",
   "Fixed values": "Valores fijos",
   Limit: "Límite",
-  "Lowest around": "Mínimo alrededor",
-  "Mean around": "Media alrededor",
-  "Highest around": "Máximo alrededor",
+  "Lowest around": "Mínimo en torno",
+  "Mean around": "Media en torno",
+  "Highest around": "Máximo en torno",
   "Values of": "Valores de",
   "In charts": "En gráficos",
   Time: "Hora",
@@ -60,7 +60,7 @@ export const beside: Readonly<Record<string, string>> = {
   "within {1}": "dentro de {1}",
   "outside {1}": "fuera de {1}",
   "{1} outside {2}": "{1} fuera de {2}",
-  "{1} (inside intervals {2})": "{1} (dentro de los intervalos {2})",
+  "{1} (inside intervals {2})": "{1} (en los intervalos: {2})",
   "{1} on {2}, {3}, {4}, {5}": "{1} en {2}, {3}, {4}, {5}",
   "Events around it: {1}.": "Eventos alrededor: {1}.",
   "Mondays to Fridays": "lunes a viernes",
@@ -77,11 +77,11 @@ export const beside: Readonly<Record<string, string>> = {
   "{1} of {2} outside": "{1} de {2} fuera",
   "on no whole day did a value lie outside {1}": "en ningún día completo quedó un valor fuera de {1}",
   "values lay outside {1} on {2} of {3} whole days, from {4} ({5}) to {6} ({7})":
-    "quedaron valores fuera de {1} en {2} de {3} días completos, desde {4} ({5}) hasta {6} ({7})",
+    "quedaron valores fuera de {1} en {2} de {3} días completos, entre {4} ({5}) y {6} ({7})",
   "the value that {1} of a day's values do not exceed ran from {2} ({3}) to {4} ({5})":
-    "el valor que el {1} de los valores de un día no supera fue desde {2} ({3}) hasta {4} ({5})",
+    "el valor que el {1} de los valores de un día no supera estuvo entre {2} ({3}) y {4} ({5})",
   "the value that {1} of a day's values do not fall below ran from {2} ({3}) to {4} ({5})":
-    "el valor por debajo del cual no baja el {1} de los valores de un día fue desde {2} ({3}) hasta {4} ({5})",
+    "el valor por debajo del cual no baja el {1} de los valores de un día estuvo entre {2} ({3}) y {4} ({5})",
   "Days of the local calendar ({1}); an interval belongs to the day it begins in. Counted against {2}; not judged by the day.":
     "Días del calendario local ({1}); un intervalo pertenece al día en que comienza. Contado frente a {2}; no se evalúa por días.",
   "{1} Clock change: {2}.": "{1} Cambio de hora: {2}.",
@@ -111,6 +111,7 @@ export const beside: Readonly<Record<string, string>> = {
   "power shortage from external events": "escasez de potencia por acontecimientos externos",
   "That a reason applied is asserted by the party named; it was not measured. An interval that overlaps an excluded span counts neither as present nor as missing. The reasons are the list in the scope of EN 50160, read in a public catalogue entry of the 2022 edition; that it is clause 1.1, and that older editions list the same, is from memory.":
     "Que un motivo concurriera lo afirma la parte nombrada; no se midió. Un intervalo que se solapa con un periodo excluido no cuenta ni como presente ni como falta de datos. Los motivos son la lista del objeto y campo de aplicación de EN 50160, leída en una entrada pública de catálogo de la edición de 2022; que sea el apartado 1.1, y que las ediciones anteriores enumeren lo mismo, es de memoria.",
+  "{1} of {2}": "{1} de {2}",
   "Counts with and without the exclusions": "Recuentos con y sin las exclusiones",
   "in an excluded span": "en un periodo excluido",
   "Without exclusions the verdict would be “{1}”.": "Sin las exclusiones el veredicto sería «{1}».",
@@ -153,13 +154,13 @@ export const beside: Readonly<Record<string, string>> = {
     "El registro es más corto que una semana: esto es un indicio, no una respuesta para una semana.",
   "It holds for each complete week by itself.": "Vale para cada semana completa por separado.",
   "Too little of the voltage from {1} is valid to say which shift would keep its limits.":
-    "De {1} hay muy pocos valores válidos de la tensión para decir qué desplazamiento cumpliría sus límites.",
+    "En el periodo de {1} hay muy pocos valores válidos de la tensión para decir qué desplazamiento cumpliría sus límites.",
   "No shift of all phases together would have kept the limits of the supply voltage from {1}.":
-    "De {1}, ningún desplazamiento de todas las fases a la vez habría cumplido los límites de la tensión de alimentación.",
+    "En el periodo de {1}, ningún desplazamiento de todas las fases a la vez habría cumplido los límites de la tensión de alimentación.",
   "From {1} the supply voltage kept its limits as recorded; it would have kept them with all phases shifted by {2}.":
-    "De {1}, la tensión de alimentación cumplió sus límites tal como se registró; los habría cumplido con todas las fases desplazadas: {2}.",
+    "En el periodo de {1}, la tensión de alimentación cumplió sus límites tal como se registró; los habría cumplido con este desplazamiento de todas las fases: {2}.",
   "The limits of the supply voltage from {1} would have been kept with all phases shifted by {2}.":
-    "De {1}, los límites de la tensión de alimentación se habrían cumplido con todas las fases desplazadas: {2}.",
+    "En el periodo de {1}, los límites de la tensión de alimentación se habrían cumplido con este desplazamiento de todas las fases: {2}.",
   "None of the steps looked at would have done.": "Ninguno de los escalones considerados habría bastado.",
   "Of the steps looked at {1} would have done.": "De los escalones considerados habría bastado {1}.",
   "Of the steps looked at {1} would each have done.":
@@ -168,7 +169,7 @@ export const beside: Readonly<Record<string, string>> = {
   "No shift of all phases together keeps the limits of the supply voltage":
     "Ningún desplazamiento de todas las fases a la vez cumple los límites de la tensión de alimentación",
   "All phases keep the limits of the supply voltage when shifted by {1}":
-    "Todas las fases cumplen los límites de la tensión de alimentación con un desplazamiento de {1}",
+    "Todas las fases cumplen los límites de la tensión de alimentación con este desplazamiento: {1}",
   "Bars: shifts with which every limit of the supply voltage would have been kept, cut off at the edges of the picture. Dashed: the voltage as recorded and the steps looked at. An estimate.":
     "Barras: desplazamientos con los que se habrían cumplido todos los límites de la tensión de alimentación, recortados en los bordes de la imagen. A trazos: la tensión como se registró y los escalones considerados. Una estimación.",
   "Any ten minutes beside the fixed ones": "Diez minutos cualesquiera además de los fijos",
@@ -195,9 +196,9 @@ export const beside: Readonly<Record<string, string>> = {
   "{1}; one of these times no fixed value shows.": "{1}; una de estas veces no la muestra ningún valor fijo.",
   "{1}; {2} of these times no fixed value shows.": "{1}; {2} de estas veces no las muestra ningún valor fijo.",
   "{1}: by the extremes inside the fixed intervals the mean over any ten minutes was at most {2}, so it cannot have passed {3}.":
-    "{1}: según los extremos dentro de los intervalos fijos, la media de diez minutos cualesquiera fue como máximo {2}, por lo que no pudo superar {3}.",
+    "{1}: según los extremos dentro de los intervalos fijos, la media de diez minutos cualesquiera fue, como máximo, de {2}, por lo que no pudo superar {3}.",
   "{1}: by the extremes inside the fixed intervals the mean over any ten minutes was at most {2} (around {3})":
-    "{1}: según los extremos dentro de los intervalos fijos, la media de diez minutos cualesquiera fue como máximo {2} (alrededor de {3})",
+    "{1}: según los extremos dentro de los intervalos fijos, la media de diez minutos cualesquiera fue, como máximo, de {2} (en torno al {3})",
   "{1}; beyond what the fixed values show it cannot have passed {2}.":
     "{1}; más allá de lo que muestran los valores fijos no pudo superar {2}.",
   "{1}; once it can have passed {2} between two fixed values that did not.":

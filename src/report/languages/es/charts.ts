@@ -1,15 +1,15 @@
 /** Titles and notes of the charts. */
 export const charts: Readonly<Record<string, string>> = {
-  "{1} of {2}": "{1} de {2}",
+  "{1} % of {2}": "{1} % de {2}",
   event: "evento",
   "{1} at {2}": "{1} a {2}",
   "{1}, order {2}": "{1}, orden {2}",
   "{1} in {2}": "{1} en {2}",
   "time, {1}": "hora, {1}",
   "{1}: every value of the whole recording lay within the limit ({2}); found {3}":
-    "{1}: todos los valores del registro completo quedaron dentro del límite ({2}); encontrado {3}",
+    "{1}: todos los valores del registro completo quedaron dentro del límite ({2}); valores hallados: {3}",
   "{1}: every value lay within the limit ({2}); found {3}":
-    "{1}: todos los valores quedaron dentro del límite ({2}); encontrado {3}",
+    "{1}: todos los valores quedaron dentro del límite ({2}); valores hallados: {3}",
   "The {1} was {2} in {3} of {4} intervals of the whole recording":
     "{1}: {2} en {3} de {4} intervalos del registro completo",
   "The {1} was {2} in {3} of {4} intervals": "{1}: {2} en {3} de {4} intervalos",
@@ -39,7 +39,7 @@ export const charts: Readonly<Record<string, string>> = {
     "El reloj cambió en este tiempo; el eje mantiene {1} en todo momento.",
   "Dotted: complaints (C) and comments (N). {1}.": "Línea de puntos: quejas (C) y comentarios (N). {1}.",
   "{1} for values of {2}": "{1} para valores de {2}",
-  "share of intervals at or below the value, in %": "proporción de intervalos iguales o inferiores al valor, en %",
+  "share of intervals at or below the value, in %": "intervalos con valor igual o inferior, en %",
   "How often which value occurred": "Con qué frecuencia se dio cada valor",
   "No interval of the whole recording lay outside the limit ({1})":
     "Ningún intervalo del registro completo quedó fuera del límite ({1})",
@@ -93,14 +93,14 @@ export const charts: Readonly<Record<string, string>> = {
   "Highest value of {1} of the whole recording on {2}: none outside the limit":
     "Valor más alto de {1} en el registro completo, en {2}: ninguno fuera del límite",
   "Highest value of {1} on {2}: none outside the limit": "Valor más alto de {1} en {2}: ninguno fuera del límite",
-  "Each cell is {1} on {2} ({3}); the number is {4}.": "Cada celda es {1} en {2} ({3}); el número es {4}.",
+  "Each cell is {1} on {2} ({3}); the number is {4}.": "Cada celda es {1} ({2}, {3}); el número es {4}.",
   "Empty cells: no valid data, or no such hour (clock change).":
     "Celdas vacías: sin datos válidos, o sin tal hora (cambio de hora).",
   "Empty cells: no valid data.": "Celdas vacías: sin datos válidos.",
   "one hour of one day of the week": "una hora de un día de la semana",
   "one hour of one day": "una hora de un día",
-  "{1} hours of one day of the week": "{1} horas de un día de la semana",
-  "{1} hours of one day": "{1} horas de un día",
+  "{1} hours of one day of the week": "un tramo de {1} horas de un día de la semana",
+  "{1} hours of one day": "un tramo de {1} horas de un día",
   "how many intervals lay outside the limit; darker is more":
     "cuántos intervalos quedaron fuera del límite; más oscuro es más",
   "the largest deviation from the nominal frequency in mHz; darker is more":
@@ -112,7 +112,7 @@ export const charts: Readonly<Record<string, string>> = {
   value: "valor",
   "Harmonic voltages by order, as measured": "Tensiones armónicas por orden, tal como se midieron",
   "Interharmonic voltages by order, as measured": "Tensiones interarmónicas por orden, tal como se midieron",
-  "harmonic order below the interharmonic group": "orden armónico inferior al grupo interarmónico",
+  "harmonic order below the interharmonic group": "orden armónico justo por debajo del grupo interarmónico",
   "Harmonic currents by order, as measured": "Corrientes armónicas por orden, tal como se midieron",
   "harmonic order (the fundamental is left out)": "orden del armónico (sin la fundamental)",
   "The mean harmonic voltage nearest to its limit was that of order {1} on {2}: {3}, with a limit of {4}; no verdict on a week is meant":

@@ -14,18 +14,34 @@ export const commands: Readonly<Record<string, string>> = {
   "--language {1} is not known; it can be {2}.": "--language {1} no se conoce; puede ser {2}.",
   "--format needs at least one output: {1}.": "--format necesita al menos una salida: {1}.",
   "--format {1} is not known; it can be {2}.": "--format {1} no se conoce; puede ser {2}.",
+  "This limit set is a file of its own, which does not come with the program.":
+    "Este conjunto de límites es un archivo propio, que no viene con el programa.",
   "What was checked": "Qué se comprobó",
   "To compare with what the other side holds": "Para comparar con lo que tiene la otra parte",
   "  SHA-256 of manifest.json  {1}": "  SHA-256 de manifest.json  {1}",
+  "  SHA-256 of results.json   {1} (report.html prints the one it was made with)":
+    "  SHA-256 de results.json   {1} (report.html imprime aquel con el que se generó)",
   "The report is untouched, and made again from the logs it is the same byte for byte.":
     "El informe está intacto y, generado de nuevo a partir de los datos, es idéntico byte a byte.",
+  "The report folder is untouched since it was signed. It was not made again from the logs, so its result was not checked.":
+    "La carpeta del informe está intacta desde que se firmó. No se generó de nuevo a partir de los datos, por lo que su resultado no se comprobó.",
+  "The report folder fits its manifest. It was not made again from the logs, so neither its result nor the manifest itself was checked.":
+    "La carpeta del informe concuerda con su manifiesto. No se generó de nuevo a partir de los datos, por lo que no se comprobaron ni su resultado ni el propio manifiesto.",
   "The report could not be made again from the logs.": "El informe no pudo generarse de nuevo a partir de los datos.",
+  "1 file does not hold.": "1 archivo no es válido.",
+  "{1} files do not hold.": "{1} archivos no son válidos.",
+  "Folder: of the {1} files that manifest.json lists, {2} have the SHA-256 that it gives.":
+    "Carpeta: de los {1} archivos que enumera manifest.json, tienen el SHA-256 que este indica: {2}.",
   "Signature: none. Whoever changes a file and the manifest alike is found only by making the report again, or by the hash below.":
     "Firma: ninguna. A quien altere a la vez un archivo y el manifiesto solo se le descubre generando el informe de nuevo, o por el hash indicado abajo.",
   "Signature: fits the key that the manifest names. Whose key that is shows only --key with the signer's public key.":
     "Firma: corresponde a la clave que nombra el manifiesto. De quién es esa clave solo lo muestra --key con la clave pública del firmante.",
   "Signature: fits the public key given.": "Firma: corresponde a la clave pública indicada.",
   "Signature: does not hold or could not be checked.": "Firma: no es válida o no pudo comprobarse.",
+  "Re-run: made again from the logs, setup and limit sets; all {1} files are the same byte for byte.":
+    "Repetición: generado de nuevo a partir de datos, configuración y conjuntos de límites; los {1} archivos son todos idénticos byte a byte.",
+  "Re-run: made again from the logs, setup and limit sets; of {1} files {2} are the same byte for byte.":
+    "Repetición: generado de nuevo a partir de datos, configuración y conjuntos de límites; de {1} archivos son idénticos byte a byte: {2}.",
   "Re-run: stopped: {1}": "Repetición: detenida: {1}",
   "Folder and re-run: not checked, because the manifest does not hold.":
     "Carpeta y repetición: no comprobadas, porque el manifiesto no es válido.",
@@ -36,25 +52,9 @@ export const commands: Readonly<Record<string, string>> = {
   "Program: the report was written by {1} {2}, this is {3} {4}. A re-run that differs may come from that alone.":
     "Programa: el informe lo escribió {1} {2}; este es {3} {4}. Una repetición distinta puede deberse solo a eso.",
   "is in the folder, but the re-run does not make it": "está en la carpeta, pero la repetición no lo genera",
-  "The report folder is untouched since it was signed. It was not made again from the logs, so its result was not checked.":
-    "La carpeta del informe no ha cambiado desde que se firmó. No se generó de nuevo a partir de los datos, así que su resultado no se comprobó.",
-  "The report folder fits its manifest. It was not made again from the logs, so neither its result nor the manifest itself was checked.":
-    "La carpeta del informe concuerda con su manifiesto. No se generó de nuevo a partir de los datos, así que no se comprobaron ni su resultado ni el propio manifiesto.",
-  "tells otherwise of logs, options, limit sets or files than the re-run":
-    "dice de datos, opciones, conjuntos de límites o archivos algo distinto de la repetición",
-  "  SHA-256 of results.json   {1} (report.html prints the one it was made with)":
-    "  SHA-256 de results.json   {1} (report.html imprime el de su elaboración)",
-  "1 file does not hold.": "1 archivo no se cumple.",
-  "{1} files do not hold.": "{1} archivos no se cumplen.",
-  "Folder: of the {1} files that manifest.json lists, {2} have the SHA-256 that it gives.":
-    "Carpeta: de los {1} archivos que figuran en manifest.json, tienen el SHA-256 indicado {2}.",
-  "Re-run: made again from the logs, setup and limit sets; all {1} files are the same byte for byte.":
-    "Repetición: generado de nuevo a partir de datos, configuración y conjuntos de límites; los {1} archivos son iguales byte a byte.",
-  "Re-run: made again from the logs, setup and limit sets; of {1} files {2} are the same byte for byte.":
-    "Repetición: generado de nuevo a partir de datos, configuración y conjuntos de límites; de {1} archivos, {2} son iguales byte a byte.",
-  "This limit set is a file of its own, which does not come with the program.":
-    "Este conjunto de límites es un archivo propio, que no viene con el programa.",
   "is made by the re-run, but is not in the folder": "lo genera la repetición, pero no está en la carpeta",
+  "tells otherwise of logs, options, limit sets or files than the re-run":
+    "indica otra cosa que la repetición sobre datos, opciones, conjuntos de límites o archivos",
   "a signature is there, but the manifest names no signer": "hay una firma, pero el manifiesto no nombra firmante",
   "--key was given, but the report is not signed": "se indicó --key, pero el informe no está firmado",
   "the manifest names a signer, but the signature is missing": "el manifiesto nombra un firmante, pero falta la firma",

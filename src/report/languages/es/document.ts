@@ -56,9 +56,9 @@ export const document: Readonly<Record<string, string>> = {
   "Of all {1} of {2}: {3} from {4} to {5}.": "De todos los {1} de {2}: {3} de {4} a {5}.",
   "Of the {1} of {2} at least {3} percent: {4} from {5} to {6}.":
     "De los {1} de {2}, al menos el {3} por ciento: {4} de {5} a {6}.",
-  "at most {1}": "como máximo {1}",
-  "Of all {1} of {2}: {3} {4}.": "De todos los {1} de {2}: {3} {4}.",
-  "Of the {1} of {2} at least {3} percent: {4} {5}.": "De los {1} de {2}, al menos el {3} por ciento: {4} {5}.",
+  "at most {1}": "máximo {1}",
+  "Of all {1} of {2}: {3} {4}.": "De todos los {1} de {2}: {3}, {4}.",
+  "Of the {1} of {2} at least {3} percent: {4} {5}.": "De los {1} de {2}, al menos el {3} por ciento: {4}, {5}.",
   "There are limits as well for: {1}.": "También hay límites para: {1}.",
   "above {1}": "por encima de {1}",
   "below {1}": "por debajo de {1}",
@@ -74,20 +74,18 @@ export const document: Readonly<Record<string, string>> = {
     "No puede decirse. El registro no decide si el suministro cumplió las reglas de «{1}».",
   "That was not judged. The recording holds nothing that decides it by the rules of “{1}”.":
     "No se evaluó. El registro no contiene nada que lo decida según las reglas de «{1}».",
+  "This holds only because spans of time were left out, for reasons that somebody stated and nobody measured. With all that was recorded the verdict would be: {1}.":
+    "Esto vale solo porque se excluyeron periodos de tiempo, por motivos que alguien declaró y nadie midió. Con todo lo registrado, el veredicto sería: {1}.",
   "One of the rules could not be judged with this recording; it is not counted as kept.":
     "Una de las reglas no pudo evaluarse con este registro; no se cuenta como cumplida.",
   "{1} of the rules could not be judged with this recording; they are not counted as kept.":
     "{1} de las reglas no pudieron evaluarse con este registro; no se cuentan como cumplidas.",
   "Measured was the supply at: {1}.": "Se midió el suministro en: {1}.",
   "The recording runs from {1} to {2}, in the local time of {3}.":
-    "El registro va de {1} a {2}, en la hora local de {3}.",
+    "El registro va del {1} al {2}, en la hora local de {3}.",
+  "It has {1} valid ten-minute intervals out of {2}.": "De {2} intervalos de diez minutos, válidos: {1}.",
   "It has {1} ten-minute intervals: {2} were left out, and of the others {3} are valid.":
     "Tiene {1} intervalos de diez minutos: {2} quedaron excluidos, y de los demás son válidos {3}.",
-  "This holds only because spans of time were left out, for reasons that somebody stated and nobody measured. With all that was recorded the verdict would be: {1}.":
-    "Esto vale solo porque se excluyeron periodos de tiempo, por motivos que alguien declaró y nadie midió. Con todo lo registrado, el veredicto sería: {1}.",
-  "Have the stated reasons for leaving out spans of time proven; the result hangs on them.":
-    "Hacer que se prueben los motivos declarados para excluir periodos de tiempo; el resultado depende de ellos.",
-  "It has {1} valid ten-minute intervals out of {2}.": "De {2} intervalos de diez minutos, válidos: {1}.",
   "No, not in all parts. Findings that kept values from being judged: {1}. What they touch is left open and counted neither as good nor as bad.":
     "No, no en todas sus partes. Hallazgos que impidieron evaluar valores: {1}. Lo que afectan queda abierto y no se cuenta ni como bueno ni como malo.",
   "The program checked the recording for faults of its own. Findings worth knowing: {1}. None of them kept a value from being judged.":
@@ -120,6 +118,8 @@ export const document: Readonly<Record<string, string>> = {
     "Haga registrar el suministro con un instrumento que mida lo que piden las reglas, durante al menos una semana completa.",
   "Have the supply recorded for at least a full week, at the point of supply.":
     "Haga registrar el suministro durante al menos una semana completa, en el punto de suministro.",
+  "Have the stated reasons for leaving out spans of time proven; the result hangs on them.":
+    "Haga que se prueben los motivos declarados para excluir periodos de tiempo; el resultado depende de ellos.",
   "Keep the log files as they are. A changed file can no longer be told from a forged one.":
     "Conserve los archivos de datos tal como están. Un archivo modificado ya no puede distinguirse de uno falsificado.",
   "Statement of conformity": "Declaración de conformidad",
@@ -130,7 +130,7 @@ export const document: Readonly<Record<string, string>> = {
   "No span of time was excluded.": "No se excluyó ningún periodo de tiempo.",
   "Order: limit": "Orden: límite",
   "Page {1} of {2}": "Página {1} de {2}",
-  "Report number: not stated": "Número de informe: no indicado",
+  "Report number: not stated": "Número de informe: no consta",
   "Report number: {1}": "Número de informe: {1}",
   "SHA-256 of the log begins {1}": "El SHA-256 de los datos comienza por {1}",
   "SHA-256 of the first of {1} log files begins {2}":

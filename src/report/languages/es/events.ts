@@ -1,6 +1,5 @@
 /** Voltage events. */
 export const events: Readonly<Record<string, string>> = {
-  "{1} % of {2}": "{1} % de {2}",
   "dips most often in cell {1} ({2})": "huecos con más frecuencia en la celda {1} ({2})",
   "dips in cell {1}": "huecos en la celda {1}",
   "dips in cells {1}": "huecos en las celdas {1}",
@@ -10,7 +9,7 @@ export const events: Readonly<Record<string, string>> = {
   "{1} dips are in no cell: longer or shorter than the columns, cut off, or without a known reference.":
     "{1} huecos no están en ninguna celda: más largos o más cortos que las columnas, truncados o sin referencia conocida.",
   "Voltage dips by voltage u in % of the reference and duration t in ms ({1})":
-    "Huecos de tensión por tensión u en % de la referencia y duración t en ms ({1})",
+    "Huecos de tensión según la tensión u en % de la referencia y la duración t en ms ({1})",
   "{1} (dips)": "{1} (huecos)",
   "swells most often in cell {1} ({2})": "sobretensiones temporales con más frecuencia en la celda {1} ({2})",
   "swells in cell {1}": "sobretensiones temporales en la celda {1}",
@@ -21,11 +20,13 @@ export const events: Readonly<Record<string, string>> = {
   "{1} swells are in no cell: longer or shorter than the columns, cut off, or without a known reference.":
     "{1} sobretensiones temporales no están en ninguna celda: más largas o más cortas que las columnas, truncadas o sin referencia conocida.",
   "Voltage swells by voltage u in % of the reference and duration t in ms ({1})":
-    "Sobretensiones temporales por tensión u en % de la referencia y duración t en ms ({1})",
+    "Sobretensiones temporales según la tensión u en % de la referencia y la duración t en ms ({1})",
   "{1} (swells)": "{1} (sobretensiones temporales)",
   "No event lies in a cell of the tables": "Ningún evento está en una celda de las tablas",
-  "{1} event by duration and residual or highest voltage.": "{1} evento por duración y tensión residual o máxima.",
-  "{1} events by duration and residual or highest voltage.": "{1} eventos por duración y tensión residual o máxima.",
+  "{1} event by duration and residual or highest voltage.":
+    "{1} evento según su duración y su tensión residual o máxima.",
+  "{1} events by duration and residual or highest voltage.":
+    "{1} eventos según su duración y su tensión residual o máxima.",
   "Triangle down: dip; triangle up: swell; cross: interruption; hollow: cut off, the true duration is longer.":
     "Triángulo hacia abajo: hueco; triángulo hacia arriba: sobretensión temporal; cruz: interrupción; símbolo vacío: truncado, la duración verdadera es mayor.",
   "A larger symbol stands for several events close together.":
@@ -40,7 +41,6 @@ export const events: Readonly<Record<string, string>> = {
   "voltage dip": "hueco de tensión",
   "voltage swell": "sobretensión temporal",
   "rapid voltage change": "variación rápida de tensión",
-  transient: "transitorio",
   "inrush current": "corriente de arranque",
   "{1} interruption": "{1} interrupción",
   "{1} interruptions": "{1} interrupciones",
@@ -87,7 +87,7 @@ export const events: Readonly<Record<string, string>> = {
   "No dip, swell or interruption was found": "No se encontró ningún hueco, sobretensión temporal ni interrupción",
   whole: "completo",
   "cut off": "truncado",
-  "not stated": "no indicado",
+  "not stated": "no consta",
   "The worst events": "Los peores eventos",
   "Worst first: by the distance to the reference voltage, then by duration.":
     "Primero los peores: por la distancia a la tensión de referencia, después por la duración.",

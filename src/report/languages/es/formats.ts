@@ -127,6 +127,16 @@ export const formats: Readonly<Record<string, string>> = {
     "{1}: sus horas están escritas en escalones de {2}, de modo que la pérdida de una muestra no se notaría y todas las horas pueden estar desplazadas {3}.",
   "{1}: its times are written in steps of {2}, so that a loss of up to {3} samples would not show and all times may be off by {4}.":
     "{1}: sus horas están escritas en escalones de {2}, de modo que la pérdida de hasta {3} muestras no se notaría y todas las horas pueden estar desplazadas {4}.",
+  "flags are not used with samples": "con muestras no se usan marcas",
+  "{1}: no sampled voltage or current": "{1}: no es una tensión ni una corriente muestreada",
+  "{1}: a mean, minimum or maximum is no waveform": "{1}: una media, un mínimo o un máximo no es una forma de onda",
+  "the unit {1} ({2}) is none of a sampled voltage": "la unidad {1} ({2}) no es de una tensión muestreada",
+  "the unit {1} ({2}) is none of a sampled current": "la unidad {1} ({2}) no es de una corriente muestreada",
+  "no unit is stated, taken as {1}": "no se indica unidad, se toma como {1}",
+  "V: no unit is written; the r.m.s. value {1} of the first samples lies between 80 and 1000":
+    "V: no hay unidad escrita; el valor eficaz {1} de las primeras muestras está entre 80 y 1000",
+  "no unit is stated for {1}; where it is {2}, say quantity: {3} in the setup under channels:":
+    "no se indica unidad para {1}; si es {2}, diga quantity: {3} en la configuración en channels:",
   "The log does not say when it was recorded: its first sample is put on {1}, so all times count from there, and ten-minute intervals do not begin on the ten minutes of a clock (setup: start states it).":
     "Los datos no dicen cuándo se registraron: su primera muestra se sitúa en {1}, de modo que todas las horas cuentan desde ahí, y los intervalos de diez minutos no comienzan en las decenas de minutos de un reloj (configuración: start lo indica).",
   "The log does not say when it was recorded; the start is that of the setup, {1}.":
@@ -142,6 +152,9 @@ export const formats: Readonly<Record<string, string>> = {
   "{1} hh:mm:ss in steps of {2} s with offset from UTC, {3}":
     "{1} hh:mm:ss en escalones de {2} s con desfase respecto de UTC, {3}",
   "{1} hh:mm:ss in steps of {2} s, {3}": "{1} hh:mm:ss en escalones de {2} s, {3}",
+  'channel {1} ("{2}")': "canal {1} («{2}»)",
+  "voltage {1}": "tensión {1}",
+  "current {1}": "corriente {1}",
   "{1} and others": "{1} y otros",
   "it is {1} like {2}; say in the setup, under channels:, which of them is to be used":
     "es {1}, igual que {2}; diga en la configuración, en channels:, cuál de ellos debe usarse",
@@ -150,6 +163,8 @@ export const formats: Readonly<Record<string, string>> = {
     "El reloj no concuerda con la frecuencia de muestreo de {1} por segundo: {2} de {3} archivos unidos comienzan hasta a {4} ms de la muestra en la que se sitúan.",
   "The sampling rates of joined files differ by less than 0.1 % (a drifting clock); their mean, {1} per second, is used.":
     "Las frecuencias de muestreo de los archivos unidos difieren menos del 0,1 % (un reloj con deriva); se usa su media, {1} por segundo.",
+  "the log holds waveforms, whose samples carry the time at which they were taken":
+    "los datos contienen formas de onda, cuyas muestras llevan la hora en que se tomaron",
   "it is zero throughout": "es cero en todo momento",
   "it holds the same value throughout": "contiene el mismo valor en todo momento",
   "its values never change sign, so they are no waveform (an r.m.s. value, direct voltage or contact)":

@@ -41,10 +41,10 @@ export const limitSets: Readonly<Record<string, string>> = {
   "Mains signalling voltages": "Tensiones de señales transmitidas por la red",
   "The points of the curve are from memory, those above 10 kHz with little confidence. The share and the 3 s interval are quoted second-hand in an energy-monitor manual of 2019; an installation-tester manual prints 2 s.":
     "Los puntos de la curva son de memoria; los de más de 10 kHz, con poca certeza. La proporción y el intervalo de 3 s se citan de segunda mano en un manual de un monitor de energía de 2019; un manual de un comprobador de instalaciones imprime 2 s.",
-  "Voltage dips by residual voltage and duration": "Huecos de tensión por tensión residual y duración",
+  "Voltage dips by residual voltage and duration": "Huecos de tensión según tensión residual y duración",
   "The standard sets no limit for the counts. A cell counts events after those of several phases at one time were made one; that close events in time are made one too is from memory.":
     "La norma no fija límite para los recuentos. Una celda cuenta los eventos después de unir en uno los de varias fases en un mismo momento; que también se unan en uno los eventos próximos en el tiempo es de memoria.",
-  "Voltage swells by voltage and duration": "Sobretensiones temporales por tensión y duración",
+  "Voltage swells by voltage and duration": "Sobretensiones temporales según tensión y duración",
   "The standard sets no limit for the counts. The document adds a column for swells above 60 s; the standard's own table has three columns (from memory).":
     "La norma no fija límite para los recuentos. El documento añade una columna para sobretensiones temporales de más de 60 s; la tabla propia de la norma tiene tres columnas (de memoria).",
   "EN 50160:2010, medium voltage, network not interconnected": "EN 50160:2010, media tensión, red no interconectada",

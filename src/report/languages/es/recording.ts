@@ -1,9 +1,8 @@
 /** Quantities, setup, lengths of time. */
 export const recording: Readonly<Record<string, string>> = {
   "Only the span from {1} to {2} was asked for; the log runs from {3} to {4}.":
-    "Solo se pidió el periodo de {1} a {2}; los datos van de {3} a {4}.",
+    "Solo se pidió el periodo del {1} al {2}; los datos van del {3} al {4}.",
   "supply voltage": "tensión de alimentación",
-  current: "corriente",
   "power frequency": "frecuencia de red",
   "total harmonic distortion of the voltage": "distorsión armónica total de la tensión",
   "total harmonic distortion of the current": "distorsión armónica total de la corriente",
@@ -34,9 +33,9 @@ export const recording: Readonly<Record<string, string>> = {
   "active energy, import": "energía activa, importada",
   "active energy, export": "energía activa, exportada",
   "the stamps carry their own offset from UTC": "las marcas de tiempo llevan su propio desfase respecto de UTC",
-  "the header of the time column says so": "así lo dice el encabezado de la columna de tiempo",
   "the stamps carry no zone and none was given; they are read as UTC (--zone names another)":
     "las marcas de tiempo no llevan zona y no se indicó ninguna; se leen como UTC (--zone nombra otra)",
+  "the header of the time column says so": "así lo dice el encabezado de la columna de tiempo",
   "the log does not say whether a stamp marks the start or the end of its interval (setup: intervalLabel)":
     "los datos no dicen si una marca de tiempo señala el inicio o el final de su intervalo (configuración: intervalLabel)",
   "no limit set was named (--rules); this is the default":

@@ -16,7 +16,7 @@ export const rules: Readonly<Record<string, string>> = {
   "Not assessed by {1}: {2}": "No evaluado según {1}: {2}",
   year: "año",
   "{1} to {2}{3}": "{1} a {2}{3}",
-  "at most {1}{2}": "como máximo {1}{2}",
+  "at most {1}{2}": "máximo {1}{2}",
   "at least {1}{2}": "al menos {1}{2}",
   "All intervals are flagged by a dip, swell or interruption and left out, so none remains to be counted.":
     "Todos los intervalos están marcados por un hueco, una sobretensión temporal o una interrupción y se dejan fuera, por lo que no queda ninguno que contar.",
@@ -33,11 +33,9 @@ export const rules: Readonly<Record<string, string>> = {
   time: "hora",
   flag: "marca",
   events: "eventos",
-  mean: "media",
   "lowest value": "valor mínimo",
   "highest value": "valor máximo",
   samples: "muestras",
-  "order {1}": "orden {1}",
   "The rule counts over a year, in which {1} intervals may lie outside; this period alone cannot show that it is kept.":
     "La regla cuenta sobre un año, en el que pueden quedar fuera {1} intervalos; este periodo por sí solo no puede mostrar que se cumple.",
   "The log holds mains signalling voltages, but not every 3 s or not at a frequency that is known and on the curve.":

@@ -7,10 +7,10 @@ export const statement: Readonly<Record<string, string>> = {
     "De los {1} requisitos con valores no pudo decidirse ninguno.",
   "All {1} requirements judged were met.": "Los {1} requisitos evaluados se cumplieron todos.",
   "{1} of the {2} requirements judged could not be decided.":
-    "De los {2} requisitos evaluados, sin poder decidir: {1}.",
+    "De los {2} requisitos evaluados no pudieron decidirse: {1}.",
   "{1} of the {2} requirements judged was not met": "De los {2} requisitos evaluados no se cumplió {1}",
   "{1} of the {2} requirements judged were not met": "De los {2} requisitos evaluados no se cumplieron {1}",
-  "{1} and {2} could not be decided.": "{1}; sin poder decidir: {2}.",
+  "{1} and {2} could not be decided.": "{1}; no pudieron decidirse: {2}.",
   "Of this period only what is judged by the year is counted: {1} requirement.":
     "De este periodo solo se cuenta lo que se evalúa por años: {1} requisito.",
   "Of this period only what is judged by the year is counted: {1} requirements.":
@@ -180,4 +180,5 @@ export const statement: Readonly<Record<string, string>> = {
   "in the time from {1} to {2}, less than 365 days": "en el tiempo del {1} al {2}, menos de 365 días",
   "in the week from {1} to {2}": "en la semana del {1} al {2}",
   "in the time from {1} to {2}, less than a week": "en el tiempo del {1} al {2}, menos de una semana",
+  "“{1}”": "«{1}»",
 };

@@ -12,6 +12,10 @@ export const tables: Readonly<Record<string, string>> = {
   "only so do the days follow one another": "solo así se suceden los días",
   "{1}: its column holds no value and was left out": "{1}: su columna no contiene ningún valor y se dejó fuera",
   "{1}: logged without its mean, so it was left out": "{1}: registrado sin su media, por lo que se dejó fuera",
+  mean: "media",
+  minimum: "mínimo",
+  maximum: "máximo",
+  "order {1}": "orden {1}",
   "{1}: its newest row stands first; it was read from its end":
     "{1}: su fila más reciente está al principio; se leyó desde el final",
   "seconds since 1970-01-01 UTC": "segundos desde 1970-01-01 UTC",
@@ -25,6 +29,128 @@ export const tables: Readonly<Record<string, string>> = {
   "the time of each row": "la hora de cada fila",
   "not used: a time beside the one that is used": "no usada: una hora además de la que se usa",
   "not recognised": "no reconocida",
+  "given in the setup": "indicado en la configuración",
+  "left out by the setup": "excluido por la configuración",
+  '"{1}" in the setup': "«{1}» en la configuración",
+  'the word "{1}" is not known, so it is not certain what the column holds':
+    "no se conoce la palabra «{1}», por lo que no es seguro qué contiene la columna",
+  '"{1}" is taken for a mere name': "«{1}» se toma por un simple nombre",
+  "{1}: a nominal or declared value is not a measured one": "{1}: un valor nominal o declarado no es un valor medido",
+  "order {1}: {2}": "orden {1}: {2}",
+  "marks flagged intervals: {1}": "señala intervalos marcados: {1}",
+  'it is named a flag, but "{1}" says neither yes nor no (1 or 0)':
+    "se llama marca, pero «{1}» no dice ni sí ni no (1 o 0)",
+  "it names two units, {1} and {2}": "nombra dos unidades, {1} y {2}",
+  '"{1}" in the header': "«{1}» en el encabezado",
+  "a header of more than {1} characters is not read": "un encabezado de más de {1} caracteres no se lee",
+  'the unit "{1}" in the units row is not known here': "la unidad «{1}» de la fila de unidades no se conoce aquí",
+  "the header says {1}, but the units row {2}": "el encabezado dice {1}, pero la fila de unidades {2}",
+  '"{1}" in the units row': "«{1}» en la fila de unidades",
+  "the setup says single-phase": "la configuración dice monofásico",
+  "it does not say which phase": "no dice qué fase",
+  "it does not say which phase, nor does column {1}, which says the same":
+    "no dice qué fase, ni tampoco la columna {1}, que dice lo mismo",
+  "it does not say which phase and may be a mean over the phases; say so in the setup (connection: single)":
+    "no dice qué fase y puede ser una media de las fases; indíquelo en la configuración (connection: single)",
+  "no column of the log names a phase, and no other column holds the same":
+    "ninguna columna de los datos nombra una fase, y ninguna otra columna contiene lo mismo",
+  "frequency is one for all phases; that of {1} in column {2} is used":
+    "la frecuencia es una para todas las fases; se usa la de {1} en la columna {2}",
+  min: "mín.",
+  max: "máx.",
+  "orders {1} to 50 are used, not {2}": "se usan los órdenes {1} a 50, no {2}",
+  "{1} names an order, but neither a harmonic nor % is named with it":
+    "{1} nombra un orden, pero junto a él no se nombra ni un armónico ni %",
+  "{1} names an order, which this quantity has not": "{1} nombra un orden, que esta magnitud no tiene",
+  "it names more than one order: {1}": "nombra más de un orden: {1}",
+  "it does not say which order": "no dice qué orden",
+  "it does not say which number is the order": "no dice qué número es el orden",
+  'the columns count up at "{1}"': "las columnas se numeran en «{1}»",
+  'the number in "{1}" is not explained': "el número en «{1}» no está explicado",
+  "it names more than one phase: {1}": "nombra más de una fase: {1}",
+  "one value for all phases, named at {1}": "un valor para todas las fases, nombrado en {1}",
+  "{1} is a voltage to earth, not to neutral": "{1} es una tensión respecto a tierra, no respecto al neutro",
+  "neutral to earth: {1}": "neutro respecto a tierra: {1}",
+  "this quantity is not used on {1} ({2})": "esta magnitud no se usa en {1} ({2})",
+  "{1} asks for a pair of phases, but {2} names one": "{1} pide un par de fases, pero {2} nombra una",
+  "{1} and the pair {2} contradict each other": "{1} y el par {2} se contradicen",
+  "{1} and the phase {2} contradict each other": "{1} y la fase {2} se contradicen",
+  "all phases together, since none is named": "todas las fases juntas, porque no se nombra ninguna",
+  "all phases together: {1}": "todas las fases juntas: {1}",
+  "neutral: {1}": "neutro: {1}",
+  "{1}: it does not say between which conductors": "{1}: no dice entre qué conductores",
+  "{1}: it does not say between which two phases": "{1}: no dice entre qué dos fases",
+  "{1}: a value over all phases is not that of one phase": "{1}: un valor de todas las fases no es el de una fase",
+  "no minimum or maximum is named": "no se nombra mínimo ni máximo",
+  "{1} contradict each other": "se contradicen: {1}",
+  "positive-sequence values are not used": "los valores de secuencia directa no se usan",
+  "powers of single harmonics are not used": "las potencias de armónicos individuales no se usan",
+  "interharmonic currents are not used": "las corrientes interarmónicas no se usan",
+  "unbalance of the currents is not used": "el desequilibrio de las corrientes no se usa",
+  "it does not say whether short-term (Pst) or long-term (Plt)":
+    "no dice si de corta duración (Pst) o de larga duración (Plt)",
+  "by its unit {1}": "por su unidad {1}",
+  "its unit {1}": "su unidad {1}",
+  "it does not say whether of the voltage or of the current": "no dice si de la tensión o de la corriente",
+  "a log in which no column speaks of a current": "unos datos en los que ninguna columna habla de una corriente",
+  "a sequence component is used only as unbalance in %":
+    "una componente de secuencia se usa solo como desequilibrio en %",
+  "the unit %": "la unidad %",
+  "it does not say whether active, reactive or apparent power": "no dice si potencia activa, reactiva o aparente",
+  "it does not say which quantity it holds": "no dice qué magnitud contiene",
+  "the voltage unbalance of the standards is that of the negative sequence":
+    "el desequilibrio de tensión de las normas es el de secuencia inversa",
+  "the symbol {1}": "el símbolo {1}",
+  "{1} beside the unit %": "{1} junto a la unidad %",
+  "the columns {1} … count up like harmonic orders": "las columnas {1} … se numeran como órdenes armónicos",
+  "the number {1} beside the phase and the unit %": "el número {1} junto a la fase y la unidad %",
+  "{1} is used only as zero-sequence unbalance in %": "{1} se usa solo como desequilibrio homopolar en %",
+  "the symbol {1} with the unit %": "el símbolo {1} con la unidad %",
+  "the symbol {1} in %, and no {2} or {3} in % beside it": "el símbolo {1} en %, sin {2} ni {3} en % a su lado",
+  "the symbol {1}, and no {2} or {3} beside it": "el símbolo {1}, sin {2} ni {3} a su lado",
+  'what the sign "{1}" means here is not known': "no se sabe qué significa aquí el signo «{1}»",
+  "the ordinal {1}": "el ordinal {1}",
+  "the unit {1} ({2}) does not fit the quantity": "la unidad {1} ({2}) no corresponde a la magnitud",
+  "the unit {1} does not fit the quantity": "la unidad {1} no corresponde a la magnitud",
+  "p.u. does not say whether of the fundamental or of the declared voltage":
+    "p.u. no dice si de la fundamental o de la tensión declarada",
+  "p.u. does not say of what; only voltages in p.u. are used": "p.u. no dice de qué; en p.u. solo se usan tensiones",
+  "it is in {1}, but the declared voltage is given phase to neutral":
+    "está en {1}, pero la tensión declarada está indicada fase-neutro",
+  "it is in {1}, but the declared voltage is given phase to phase":
+    "está en {1}, pero la tensión declarada está indicada entre fases",
+  "of the declared voltage {1} V": "de la tensión declarada {1} V",
+  "times the voltage ratio {1}": "multiplicado por la relación de tensión {1}",
+  "times the current ratio {1}": "multiplicado por la relación de corriente {1}",
+  "the quantity has no unit": "la magnitud no tiene unidad",
+  "it has neither a unit nor values": "no tiene ni unidad ni valores",
+  "no unit is written, and its values (median {1}) may be % or a fraction of 1":
+    "no hay unidad escrita, y sus valores (mediana {1}) pueden ser % o una fracción de 1",
+  "no unit is written; the median {1} is one in %": "no hay unidad escrita; la mediana {1} corresponde a un valor en %",
+  "no unit is written, and the median {1} is no power frequency in Hz":
+    "no hay unidad escrita, y la mediana {1} no es una frecuencia de red en Hz",
+  "no unit is written; the median {1} is a power frequency in Hz":
+    "no hay unidad escrita; la mediana {1} es una frecuencia de red en Hz",
+  "no unit is written; the median {1} lies between 80 and 1000":
+    "no hay unidad escrita; la mediana {1} está entre 80 y 1000",
+  "no unit is written; its median is 0, that of all voltages without unit {1}":
+    "no hay unidad escrita; su mediana es 0, la del conjunto de las tensiones sin unidad {1}",
+  "no unit is written, and nothing tells % from {1}": "no hay unidad escrita, y nada distingue % de {1}",
+  "no unit is written; say it in the setup under columns:":
+    "no hay unidad escrita; indíquela en la configuración en columns:",
+  "as column {1}, which holds the same quantity, says": "como dice la columna {1}, que contiene la misma magnitud",
+  "no unit is written; the fundamental in column {1} has the median {2}":
+    "no hay unidad escrita; la fundamental en la columna {1} tiene la mediana {2}",
+  "no unit is written; the fundamental in column {1} has the median {2}, like the voltage itself":
+    "no hay unidad escrita; la fundamental en la columna {1} tiene la mediana {2}, como la propia tensión",
+  "no unit is written; the fundamental in column {1} has the median {2}, like the current itself":
+    "no hay unidad escrita; la fundamental en la columna {1} tiene la mediana {2}, como la propia corriente",
+  'the unit "{1}" does not tell milli from mega (the case of the prefix decides)':
+    "la unidad «{1}» no distingue mili de mega (decide la mayúscula o minúscula del prefijo)",
+  'no quantity used here has the unit "{1}"': "ninguna magnitud usada aquí tiene la unidad «{1}»",
+  "a share of the whole r.m.s. value is not a share of the fundamental":
+    "una proporción del valor eficaz total no es una proporción de la fundamental",
+  "column {1} holds the same in {2}, which is used": "la columna {1} contiene lo mismo en {2}, que se usa",
   "{1}, {2}: the last line is cut off and was left out": "{1}, {2}: la última línea está truncada y se dejó fuera",
   "{1}: the header is repeated {2} among the rows": "{1}: el encabezado se repite {2} entre las filas",
   "{1}: a stamp without a time of day was read as midnight ({2})":
@@ -35,4 +161,23 @@ export const tables: Readonly<Record<string, string>> = {
   "{1}: {2} stamps beside their tick were put on it; the farthest was {3} away":
     "{1}: {2} marcas de tiempo que no caían en su instante teórico se llevaron a él; la más alejada distaba {3}",
   "{1} ms": "{1} ms",
+  "a peak value is not an r.m.s. value": "un valor de pico no es un valor eficaz",
+  "an angle is not used": "un ángulo no se usa",
+  "energy is not power": "energía no es potencia",
+  "temperature is not used": "la temperatura no se usa",
+  "humidity is not used": "la humedad no se usa",
+  "it speaks of the instrument, not of the supply": "habla del instrumento, no del suministro",
+  "a deviation or difference is not the value itself": "una desviación o diferencia no es el propio valor",
+  "a limit or setting is not a measured value": "un límite o ajuste no es un valor medido",
+  "a statistic other than mean, minimum or maximum is not used":
+    "un estadístico distinto de media, mínimo o máximo no se usa",
+  "counts and events are read from event logs, not from series":
+    "los recuentos y eventos se leen de registros de eventos, no de series",
+  "the displacement factor (cos phi) is not the power factor":
+    "el factor de desplazamiento (cos phi) no es el factor de potencia",
+  "tan phi is not used": "tan phi no se usa",
+  "a momentary value does not stand for the interval": "un valor instantáneo no representa el intervalo",
+  "a distortion relative to the whole r.m.s. value or to the demand is not the total harmonic distortion of EN 50160":
+    "una distorsión respecto del valor eficaz total o de la demanda no es la distorsión armónica total de EN 50160",
+  "it is not used here": "no se usa aquí",
 };
