@@ -4,21 +4,22 @@ import { charts } from "./fr/charts.js";
 import { checks } from "./fr/checks.js";
 import { commandLine } from "./fr/command-line.js";
 import { events } from "./fr/events.js";
-import { formats1 } from "./fr/formats-1.js";
-import { formats2 } from "./fr/formats-2.js";
-import { formats3 } from "./fr/formats-3.js";
 import { limitSets } from "./fr/limit-sets.js";
-import { page1 } from "./fr/page-1.js";
-import { page2 } from "./fr/page-2.js";
+import { page } from "./fr/page.js";
 import { plainAndPrint } from "./fr/plain-and-print.js";
+import { pqdif } from "./fr/pqdif.js";
 import { rules } from "./fr/rules.js";
+import { tables } from "./fr/tables.js";
+import { terminalAndLog } from "./fr/terminal-and-log.js";
 import { verdict } from "./fr/verdict.js";
+import { waveforms } from "./fr/waveforms.js";
 import type { Language } from "./language.js";
 
-// Terms of NF EN 50160 and IEC 60050 (IEV) in French. From memory, not seen in a source: "surtension temporaire" for a
-// swell (the standard: surtension temporaire à fréquence industrielle), "valeur marquée" for a flagged value,
-// "composante inverse / homopolaire", "courant d'appel", "acceptation avec bande de garde" for guarded acceptance,
-// "conformité conditionnelle" and "non-conformité conditionnelle" (ILAC-G8), "facteur de déplacement".
+// Terms of NF EN 50160 and of the IEV in French. From memory, not seen in a source: "surtension temporaire" for a swell
+// (the standard: surtension temporaire à fréquence industrielle), "transmission de signaux sur le réseau", "valeur
+// marquée" (flagged), "composante directe, inverse, homopolaire", "courant d'appel", "facteur de déplacement" and the
+// powers of IEEE 1459, "acceptation avec bande de garde", "conformité conditionnelle" and "non-conformité
+// conditionnelle" (ILAC-G8), "réseau non interconnecté", and the French wording of the exclusions in the scope.
 // The words of a verdict: conforme, non conforme, indéterminé, non évalué, à titre indicatif.
 
 const NO_BREAK = "\u00a0";
@@ -49,15 +50,15 @@ const PHRASES: Readonly<Record<string, string>> = {
   ...checks,
   ...commandLine,
   ...events,
-  ...formats1,
-  ...formats2,
-  ...formats3,
   ...limitSets,
-  ...page1,
-  ...page2,
   ...plainAndPrint,
   ...rules,
   ...verdict,
+  ...tables,
+  ...waveforms,
+  ...pqdif,
+  ...page,
+  ...terminalAndLog,
   ...lists(),
   ": {1}": " : {1}",
   "{1}: {2}": "{1} : {2}",

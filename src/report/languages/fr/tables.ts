@@ -1,61 +1,7 @@
-export const formats2: Readonly<Record<string, string>> = {
-  "× {1} by the setup": "× {1} d'après le paramétrage",
-  "{1} in the setup states another ratio": "{1} dans le paramétrage indique un autre rapport",
-  currents: "courants",
-  voltages: "tensions",
-  "The file does not say whether its {1} are primary or secondary values; they are taken as they stand ({2}).":
-    "Le fichier ne dit pas si ses {1} sont des valeurs primaires ou secondaires ; les valeurs sont prises telles quelles ({2}).",
-  "The {1} are secondary values without a usable ratio; they are taken as they stand ({2}).":
-    "Les {1} sont des valeurs secondaires sans rapport utilisable ; ces valeurs sont prises telles quelles ({2}).",
-  "secondary value × {1}/{2}": "valeur secondaire × {1}/{2}",
-  "The ratio {1}/{2} of the {3} is unusual; its two sides may have different units ({4}).":
-    "Le rapport {1}/{2} des {3} est inhabituel ; ses deux côtés ont peut-être des unités différentes ({4}).",
-  'its unit "{1}" is not one of current': "son unité « {1} » n'est pas une unité de courant",
-  'its unit "{1}" is not one of voltage': "son unité « {1} » n'est pas une unité de tension",
-  "the setup": "le paramétrage",
-  "phase by {1}": "phase d'après {1}",
-  "no unit stated, taken as {1}": "aucune unité indiquée, pris comme {1}",
-  'unit "{1}"': "unité « {1} »",
-  "written the other way round, so its sign is turned": "écrit dans l'autre sens, signe donc inversé",
-  "inverted by the setup": "inversé par le paramétrage",
-  'its name speaks of a current, its unit "{1}" of a voltage':
-    "son nom parle d'un courant, son unité « {1} » d'une tension",
-  'its name speaks of a voltage, its unit "{1}" of a current':
-    "son nom parle d'une tension, son unité « {1} » d'un courant",
-  'the phase field "{1}"': "le champ de phase « {1} »",
-  'the name "{1}"': "le nom « {1} »",
-  "its name speaks of more than one phase": "son nom parle de plus d'une phase",
-  "neither its name nor its phase field says a phase": "ni son nom ni son champ de phase n'indique une phase",
-  "{1} and {2} contradict each other": "{1} et {2} se contredisent",
-  "{1} samples are promised, the data hold {2}; all that are there are used.":
-    "{1} échantillons sont annoncés, les données en contiennent {2} ; tous ceux qui sont présents sont utilisés.",
-  "its {1} status channels are not used.": "ses {1} voies d'état ne sont pas utilisées.",
-  'the channel "{1}" has the factor 0, so all its values are {2}.':
-    "la voie « {1} » a le facteur 0, si bien que toutes ses valeurs sont {2}.",
-  "the time of the first sample occurs twice in {1} (end of summer time); the first is taken. A fixed offset as zone decides it.":
-    "l'heure du premier échantillon existe deux fois dans {1} (fin de l'heure d'été) ; la première est prise. Un décalage fixe comme fuseau tranche la question.",
-  "line {1} is cut off or garbled and left out.": "la ligne {1} est tronquée ou altérée et est écartée.",
-  "{1} lines, the first of them line {2}, are cut off or garbled and left out.":
-    "{1} lignes, dont la première est la ligne {2}, sont tronquées ou altérées et sont écartées.",
-  "the sample numbers do not count the rows; each row is taken to follow the one before.":
-    "les numéros d'échantillon ne comptent pas les lignes ; chaque ligne est supposée suivre la précédente.",
-  "{1} samples are missing between the rows, by the sample numbers.":
-    "{1} échantillons manquent entre les lignes, d'après les numéros d'échantillon.",
-  "{1} sampling rates that differ by less than 0.1 % follow each other (a drifting clock); their mean, {2} per second, is used.":
-    "{1} fréquences d'échantillonnage différant de moins de 0,1 % se succèdent (horloge qui dérive) ; leur moyenne, {2} par seconde, est utilisée.",
-  "no sampling rate is stated; by the time stamps it is {1} per second.":
-    "aucune fréquence d'échantillonnage n'est indiquée ; d'après l'horodatage, elle est de {1} par seconde.",
-  "the rows have no time stamps; the stated sampling rate is used.":
-    "les lignes n'ont pas d'horodatage ; la fréquence d'échantillonnage indiquée est utilisée.",
-  "the time stamps are cut to 16 bits; the stated sampling rate is used.":
-    "l'horodatage est réduit à 16 bits ; la fréquence d'échantillonnage indiquée est utilisée.",
-  "the time stamps speak of {1} samples per second, the configuration of {2}; the configuration is used.":
-    "l'horodatage parle de {1} échantillons par seconde, la configuration de {2} ; la configuration est utilisée.",
-  "no unit is stated": "aucune unité n'est indiquée",
-  'the unit "{1}" may be milli or mega': "l'unité « {1} » peut être milli ou méga",
-  "an r.m.s. value is no waveform": "une valeur efficace n'est pas une forme d'onde",
-  "direct voltage and current are not used": "tension et courant continus ne sont pas utilisés",
-  'the unit "{1}" is none of voltage or current': "l'unité « {1} » n'est ni de tension ni de courant",
+export const tables: Readonly<Record<string, string>> = {
+  "the quantity has no unit": "la grandeur n'a pas d'unité",
+  mean: "moyenne",
+  "order {1}": "rang {1}",
   "{1}: its decimal mark was taken from the other files": "{1} : sa marque décimale a été reprise des autres fichiers",
   "{1}: its stamps mark the start of the interval": "{1} : l'horodatage marque le début de l'intervalle",
   "{1}: its stamps mark the end of the interval": "{1} : l'horodatage marque la fin de l'intervalle",
@@ -124,20 +70,6 @@ export const formats2: Readonly<Record<string, string>> = {
   "{1} hh:mm:ss in steps of {2} s with offset from UTC, {3}":
     "{1} hh:mm:ss par pas de {2} s avec décalage par rapport à l'UTC, {3}",
   "{1} hh:mm:ss in steps of {2} s, {3}": "{1} hh:mm:ss par pas de {2} s, {3}",
-  "{1} and others": "{1} et d'autres",
-  "it is {1} like {2}; say in the setup, under channels:, which of them is to be used":
-    "représente {1} comme {2} ; dites dans le paramétrage, sous channels:, lequel doit être utilisé",
-  "the setup uses {1} as {2}": "le paramétrage utilise {1} pour {2}",
-  "The clock does not fit the sampling rate of {1} per second: {2} of {3} joined files begin up to {4} ms beside the sample that they are put on.":
-    "L'horloge ne s'accorde pas avec la fréquence d'échantillonnage de {1} par seconde : {2} des {3} fichiers réunis commencent jusqu'à {4} ms à côté de l'échantillon sur lequel ils sont placés.",
-  "The sampling rates of joined files differ by less than 0.1 % (a drifting clock); their mean, {1} per second, is used.":
-    "Les fréquences d'échantillonnage des fichiers réunis diffèrent de moins de 0,1 % (horloge qui dérive) ; leur moyenne, {1} par seconde, est utilisée.",
-  "it is zero throughout": "nul d'un bout à l'autre",
-  "it holds the same value throughout": "garde la même valeur d'un bout à l'autre",
-  "its values never change sign, so they are no waveform (an r.m.s. value, direct voltage or contact)":
-    "ses valeurs ne changent jamais de signe et ne sont donc pas une forme d'onde (valeur efficace, tension continue ou contact)",
-  "it changes sign {1} times a second at most, too slowly for a supply voltage or current":
-    "change de signe au plus {1} fois par seconde, trop lentement pour une tension ou un courant d'alimentation",
   minimum: "minimum",
   maximum: "maximum",
   "given in the setup": "indiqué dans le paramétrage",
@@ -203,4 +135,96 @@ export const formats2: Readonly<Record<string, string>> = {
   "it does not say whether short-term (Pst) or long-term (Plt)":
     "ne dit pas si de courte durée (Pst) ou de longue durée (Plt)",
   "by its unit {1}": "d'après son unité {1}",
+  "its unit {1}": "son unité {1}",
+  "it does not say whether of the voltage or of the current": "ne dit pas si de la tension ou du courant",
+  "a log in which no column speaks of a current": "un journal où aucune colonne ne parle d'un courant",
+  "a sequence component is used only as unbalance in %":
+    "une composante symétrique n'est utilisée que comme déséquilibre en %",
+  "the unit %": "l'unité %",
+  "it does not say whether active, reactive or apparent power": "ne dit pas si puissance active, réactive ou apparente",
+  "it does not say which quantity it holds": "ne dit pas quelle grandeur la colonne contient",
+  "the voltage unbalance of the standards is that of the negative sequence":
+    "le déséquilibre de la tension selon les normes est celui de la composante inverse",
+  "the symbol {1}": "le symbole {1}",
+  "{1} beside the unit %": "{1} à côté de l'unité %",
+  "the columns {1} … count up like harmonic orders":
+    "la numérotation {1} … des colonnes augmente comme des rangs harmoniques",
+  "the number {1} beside the phase and the unit %": "le nombre {1} à côté de la phase et de l'unité %",
+  "{1} is used only as zero-sequence unbalance in %": "{1} n'est utilisé que comme déséquilibre homopolaire en %",
+  "the symbol {1} with the unit %": "le symbole {1} avec l'unité %",
+  "the symbol {1} in %, and no {2} or {3} in % beside it": "le symbole {1} en %, et ni {2} ni {3} en % à côté",
+  "the symbol {1}, and no {2} or {3} beside it": "le symbole {1}, et ni {2} ni {3} à côté",
+  'what the sign "{1}" means here is not known': "ce que signifie ici le signe « {1} » n'est pas connu",
+  "the ordinal {1}": "le numéro d'ordre {1}",
+  "the unit {1} ({2}) does not fit the quantity": "l'unité {1} ({2}) ne convient pas à la grandeur",
+  "the unit {1} does not fit the quantity": "l'unité {1} ne convient pas à la grandeur",
+  "p.u. does not say whether of the fundamental or of the declared voltage":
+    "p.u. ne dit pas si c'est du fondamental ou de la tension déclarée",
+  "p.u. does not say of what; only voltages in p.u. are used":
+    "p.u. ne dit pas de quoi ; seules les tensions en p.u. sont utilisées",
+  "it is in {1}, but the declared voltage is given phase to neutral":
+    "en {1}, mais la tension déclarée est donnée entre phase et neutre",
+  "it is in {1}, but the declared voltage is given phase to phase":
+    "en {1}, mais la tension déclarée est donnée entre phases",
+  "of the declared voltage {1} V": "de la tension déclarée {1} V",
+  "times the voltage ratio {1}": "multiplié par le rapport de tension {1}",
+  "times the current ratio {1}": "multiplié par le rapport de courant {1}",
+  "it has neither a unit nor values": "sans unité et sans valeurs",
+  "no unit is written, and its values (median {1}) may be % or a fraction of 1":
+    "aucune unité n'est écrite, et les valeurs (médiane {1}) peuvent être en % ou une fraction de 1",
+  "no unit is written; the median {1} is one in %": "aucune unité n'est écrite ; la médiane {1} en est une en %",
+  "no unit is written, and the median {1} is no power frequency in Hz":
+    "aucune unité n'est écrite, et la médiane {1} n'est pas une fréquence de réseau en Hz",
+  "no unit is written; the median {1} is a power frequency in Hz":
+    "aucune unité n'est écrite ; la médiane {1} est une fréquence de réseau en Hz",
+  "no unit is written; the median {1} lies between 80 and 1000":
+    "aucune unité n'est écrite ; la médiane {1} se situe entre 80 et 1000",
+  "no unit is written; its median is 0, that of all voltages without unit {1}":
+    "aucune unité n'est écrite ; sa médiane est 0, celle de toutes les tensions sans unité {1}",
+  "no unit is written, and nothing tells % from {1}": "aucune unité n'est écrite, et rien ne distingue % de {1}",
+  "no unit is written; say it in the setup under columns:":
+    "aucune unité n'est écrite ; indiquez-la dans le paramétrage sous columns:",
+  "as column {1}, which holds the same quantity, says": "comme le dit la colonne {1}, qui contient la même grandeur",
+  "no unit is written; the fundamental in column {1} has the median {2}":
+    "aucune unité n'est écrite ; le fondamental dans la colonne {1} a la médiane {2}",
+  "no unit is written; the fundamental in column {1} has the median {2}, like the voltage itself":
+    "aucune unité n'est écrite ; le fondamental dans la colonne {1} a la médiane {2}, comme la tension elle-même",
+  "no unit is written; the fundamental in column {1} has the median {2}, like the current itself":
+    "aucune unité n'est écrite ; le fondamental dans la colonne {1} a la médiane {2}, comme le courant lui-même",
+  'the unit "{1}" does not tell milli from mega (the case of the prefix decides)':
+    "l'unité « {1} » ne distingue pas milli de méga (la casse du préfixe décide)",
+  'no quantity used here has the unit "{1}"': "aucune grandeur utilisée ici n'a l'unité « {1} »",
+  "a share of the whole r.m.s. value is not a share of the fundamental":
+    "un rapport à la valeur efficace totale n'est pas un rapport au fondamental",
+  "column {1} holds the same in {2}, which is used": "la colonne {1} contient la même chose en {2} et est utilisée",
+  "a peak value is not an r.m.s. value": "une valeur de crête n'est pas une valeur efficace",
+  "an angle is not used": "un angle n'est pas utilisé",
+  "energy is not power": "l'énergie n'est pas la puissance",
+  "temperature is not used": "la température n'est pas utilisée",
+  "humidity is not used": "l'humidité n'est pas utilisée",
+  "it speaks of the instrument, not of the supply": "parle de l'instrument, non de l'alimentation",
+  "a deviation or difference is not the value itself": "un écart ou une différence n'est pas la valeur elle-même",
+  "a limit or setting is not a measured value": "une limite ou un réglage n'est pas une valeur mesurée",
+  "a statistic other than mean, minimum or maximum is not used":
+    "une statistique autre que moyenne, minimum ou maximum n'est pas utilisée",
+  "counts and events are read from event logs, not from series":
+    "les comptages et les événements sont lus dans des journaux d'événements, non dans des séries",
+  "the displacement factor (cos phi) is not the power factor":
+    "le facteur de déplacement (cos phi) n'est pas le facteur de puissance",
+  "tan phi is not used": "tan phi n'est pas utilisé",
+  "a momentary value does not stand for the interval": "une valeur momentanée ne représente pas l'intervalle",
+  "a distortion relative to the whole r.m.s. value or to the demand is not the total harmonic distortion of EN 50160":
+    "une distorsion rapportée à la valeur efficace totale ou à la valeur de pointe demandée n'est pas le taux de distorsion harmonique total de l'EN 50160",
+  "it is not used here": "non utilisé ici",
+  "flags are not used with samples": "les marques ne sont pas utilisées avec des échantillons",
+  "{1}: no sampled voltage or current": "{1} : ni tension ni courant échantillonné",
+  "{1}: a mean, minimum or maximum is no waveform":
+    "{1} : une moyenne, un minimum ou un maximum n'est pas une forme d'onde",
+  "the unit {1} ({2}) is none of a sampled voltage": "l'unité {1} ({2}) n'est pas celle d'une tension échantillonnée",
+  "the unit {1} ({2}) is none of a sampled current": "l'unité {1} ({2}) n'est pas celle d'un courant échantillonné",
+  "no unit is stated, taken as {1}": "aucune unité indiquée, pris comme {1}",
+  "V: no unit is written; the r.m.s. value {1} of the first samples lies between 80 and 1000":
+    "V : aucune unité n'est écrite ; la valeur efficace {1} des premiers échantillons se situe entre 80 et 1000",
+  "no unit is stated for {1}; where it is {2}, say quantity: {3} in the setup under channels:":
+    "aucune unité n'est indiquée pour {1} ; là où c'est {2}, indiquez quantity: {3} dans le paramétrage sous channels:",
 };

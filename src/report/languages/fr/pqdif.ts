@@ -1,4 +1,4 @@
-export const formats1: Readonly<Record<string, string>> = {
+export const pqdif: Readonly<Record<string, string>> = {
   "the file states how far its times are from local time, or UTC as its zone":
     "le fichier indique l'écart entre ses heures et l'heure locale, ou UTC comme fuseau",
   'The file names the time zone "{1}", but not whether its times are in it or in UTC; they are read as UTC. If they are local times, give the zone with --zone.':
@@ -47,8 +47,6 @@ export const formats1: Readonly<Record<string, string>> = {
   "nothing: none of its channels is used, see there": "rien : aucune de ses voies n'est utilisée, voir ces voies",
   "magnitude or duration of events": "grandeur ou durée d'événements",
   "it is empty in all observations": "vide dans toutes les observations",
-  "the log holds waveforms, whose samples carry the time at which they were taken":
-    "le journal contient des formes d'onde, dont les échantillons portent l'instant auquel ils ont été pris",
   "it is the largest deviation from the average of the phases, another definition than the negative sequence u2":
     "c'est le plus grand écart à la moyenne des phases, une autre définition que la composante inverse u2",
   "it is in relation to the whole r.m.s. value; total harmonic distortion is judged in relation to the fundamental":
@@ -72,7 +70,6 @@ export const formats1: Readonly<Record<string, string>> = {
     "sa caractéristique ({1}) pour « {2} » en {3} n'est pas utilisée ici",
   "its phase ({1}) is no conductor that is judged; say the phase in the setup under columns:":
     "sa phase ({1}) n'est pas un conducteur jugé ; indiquez la phase dans le paramétrage sous columns:",
-  "a current between phases is not used": "un courant entre phases n'est pas utilisé",
   "{1} Hz is no multiple of {2} Hz, and single lines of a spectrum are no group of interharmonics":
     "{1} Hz n'est pas un multiple de {2} Hz, et des raies isolées d'un spectre ne sont pas un groupe d'interharmoniques",
   "neither a group nor a frequency says its order; say it in the setup under columns: order":
@@ -90,7 +87,6 @@ export const formats1: Readonly<Record<string, string>> = {
   "an observation stands before any data source that can be read, and is left out":
     "une observation précède toute source de données lisible et est écartée",
   "the file has no container record that can be read": "le fichier n'a pas d'enregistrement conteneur lisible",
-  "the setup leaves it out": "le paramétrage l'écarte",
   "it is defined, but no observation holds it": "défini, mais aucune observation ne le contient",
   "it marks intervals as flagged": "marque des intervalles",
   "by the setup": "d'après le paramétrage",
@@ -139,7 +135,6 @@ export const formats1: Readonly<Record<string, string>> = {
   "its times have the unit {1}, which is no time": "ses temps ont l'unité {1}, qui n'est pas un temps",
   "no unit": "sans unité",
   "unit {1}": "unité {1}",
-  "the quantity has no unit": "la grandeur n'a pas d'unité",
   "the unit is {1}": "l'unité est {1}",
   "the unit is %": "l'unité est %",
   "the unit is {1}, a fraction of 1": "l'unité est {1}, une fraction de 1",
@@ -181,55 +176,93 @@ export const formats1: Readonly<Record<string, string>> = {
   voltage: "tension",
   transient: "transitoire",
   none: "néant",
-  mean: "moyenne",
-  "order {1}": "rang {1}",
-  "{1} of the {2} bytes of data are missing at its end.": "{1} des {2} octets de données manquent à la fin.",
-  "{1} samples at {2} per second are left out, too few for a waveform of {3} Hz.":
-    "{1} échantillons à {2} par seconde sont écartés, trop peu pour une forme d'onde de {3} Hz.",
-  "sampled {1} times a second, so it is no waveform of {2} Hz":
-    "échantillonné {1} fois par seconde, donc pas une forme d'onde de {2} Hz",
-  '"{1}" is brought to the primary side by {2}, unlike in the first file.':
-    "« {1} » est ramené au côté primaire par {2}, contrairement au premier fichier.",
-  "an r.m.s. value or mean is no waveform": "une valeur efficace ou une moyenne n'est pas une forme d'onde",
-  "direct and auxiliary voltages are not used": "les tensions continues et auxiliaires ne sont pas utilisées",
-  "a frequency is no waveform": "une fréquence n'est pas une forme d'onde",
-  "an angle is no waveform": "un angle n'est pas une forme d'onde",
-  "it is computed from other values": "calculé à partir d'autres valeurs",
-  "a symmetrical component is no phase quantity": "une composante symétrique n'est pas une grandeur de phase",
-  "a residual quantity (sum of the phases) is no phase quantity":
-    "une grandeur résiduelle (somme des phases) n'est pas une grandeur de phase",
-  "an earth quantity is no phase quantity": "une grandeur de terre n'est pas une grandeur de phase",
-  '"{1}{2}" may be a phase, a number or a symmetrical component':
-    "« {1}{2} » peut être une phase, un numéro ou une composante symétrique",
-  '"{1}" is none of the phases {2}': "« {1} » n'est aucune des phases {2}",
-  "the edition {1} of the standard is not known; the layout of 1999 is used.":
-    "l'édition {1} de la norme n'est pas connue ; la disposition de 1999 est utilisée.",
-  "the year of the standard is missing; the channel lines have the form of 1999, which is used.":
-    "l'année de la norme manque ; les lignes des voies ont la forme de 1999, qui est utilisée.",
-  "{1} analog and {2} status channels are promised, but {3} and {4} are described; the descriptions are used.":
-    "{1} voies analogiques et {2} voies d'état sont annoncées, mais {3} et {4} sont décrites ; les descriptions sont utilisées.",
-  "the date is written {1}, not in the order of the edition.": "la date est écrite {1}, non dans l'ordre de l'édition.",
-  "the date is read as {1}; the configuration names no edition, so state dateOrder in the setup if that is wrong.":
-    "la date est lue comme {1} ; la configuration ne nomme pas d'édition ; indiquez donc dateOrder dans le paramétrage si c'est faux.",
-  "the time factor {1} cannot be used; 1 is taken.": "le facteur de temps {1} ne peut être utilisé ; 1 est pris.",
-  "the time code {1} cannot be read; the stamps are taken to name no offset.":
-    "le code horaire {1} est illisible ; l'horodatage est considéré comme sans décalage indiqué.",
-  "the recorder states that its clock was right within {1} only.":
-    "l'enregistreur indique que son horloge n'était juste qu'à {1} près.",
-  "the recorder states that its clock had failed; the times cannot be trusted.":
-    "l'enregistreur indique que son horloge était défaillante ; les heures ne sont pas fiables.",
-  "the data are text although the configuration says {1}.":
-    "les données sont du texte, bien que la configuration dise {1}.",
-  "the data are binary although the configuration says ASCII.":
-    "les données sont binaires, bien que la configuration dise ASCII.",
-  "the rows hold {1} words of status channels, not {2} as the configuration says.":
-    "les lignes contiennent {1} mots de voies d'état, non {2} comme le dit la configuration.",
-  "{1} bytes behind the last whole row are left out; the file is cut off.":
-    "{1} octets après la dernière ligne entière sont écartés ; le fichier est tronqué.",
-  "the rows hold two bytes per value, so they are read as BINARY, not {1}.":
-    "les lignes contiennent deux octets par valeur ; elles sont donc lues comme BINARY, non comme {1}.",
-  "{1} and 1 other file: {2}": "{1} et 1 autre fichier : {2}",
-  "{1} and {2} other files: {3}": "{1} et {2} autres fichiers : {3}",
-  "{1} h:m:s with {2} decimals": "{1} h:m:s avec {2} décimales",
-  "{1}, of the first sample of each file": "{1}, du premier échantillon de chaque fichier",
+  "transient impulsive": "transitoire impulsionnel",
+  "transient impulsive of nanoseconds": "transitoire impulsionnel de l'ordre de la nanoseconde",
+  "transient impulsive of microseconds": "transitoire impulsionnel de l'ordre de la microseconde",
+  "transient impulsive of milliseconds": "transitoire impulsionnel de l'ordre de la milliseconde",
+  "transient oscillatory": "transitoire oscillatoire",
+  "transient oscillatory of low frequency": "transitoire oscillatoire à basse fréquence",
+  "transient oscillatory of medium frequency": "transitoire oscillatoire à moyenne fréquence",
+  "transient oscillatory of high frequency": "transitoire oscillatoire à haute fréquence",
+  "short duration": "courte durée",
+  "short duration instantaneous": "courte durée, instantané",
+  "short duration instantaneous dip": "courte durée, instantané : creux",
+  "short duration instantaneous swell": "courte durée, instantané : surtension temporaire",
+  "short duration momentary": "courte durée, momentané",
+  "short duration momentary interruption": "courte durée, momentané : coupure",
+  "short duration momentary dip": "courte durée, momentané : creux",
+  "short duration momentary swell": "courte durée, momentané : surtension temporaire",
+  "short duration temporary": "courte durée, temporaire",
+  "short duration temporary interruption": "courte durée, temporaire : coupure",
+  "short duration temporary dip": "courte durée, temporaire : creux",
+  "short duration temporary swell": "courte durée, temporaire : surtension temporaire",
+  "long duration": "longue durée",
+  "long duration interruption": "longue durée : coupure",
+  "long duration dip": "longue durée : creux",
+  "long duration swell": "longue durée : surtension temporaire",
+  unbalance: "déséquilibre",
+  "variation of the power frequency": "variation de la fréquence du réseau",
+  "voltage fluctuation": "fluctuation de tension",
+  "distortion of the waveform": "distorsion de la forme d'onde",
+  "distortion of the waveform direct component": "distorsion de la forme d'onde : composante continue",
+  "distortion of the waveform harmonic": "distorsion de la forme d'onde : harmoniques",
+  "distortion of the waveform interharmonic": "distorsion de la forme d'onde : interharmoniques",
+  "distortion of the waveform notching": "distorsion de la forme d'onde : encoches",
+  "distortion of the waveform noise": "distorsion de la forme d'onde : bruit",
+  "times of IEEE 1159.3 (days and seconds), of the start of each observation":
+    "heures de l'IEEE 1159.3 (jours et secondes), du début de chaque observation",
+  "A to neutral": "A au neutre",
+  "B to neutral": "B au neutre",
+  "C to neutral": "C au neutre",
+  "neutral to ground": "neutre à la terre",
+  "A to B": "A à B",
+  "B to C": "B à C",
+  "C to A": "C à A",
+  residual: "résiduel",
+  net: "net",
+  "positive sequence": "composante directe",
+  "negative sequence": "composante inverse",
+  "zero sequence": "composante homopolaire",
+  total: "total",
+  "average of phase to neutral": "moyenne des valeurs phase-neutre",
+  "average of phase to phase": "moyenne des valeurs entre phases",
+  plus: "plus",
+  minus: "moins",
+  "largest of phase to neutral": "la plus grande des valeurs phase-neutre",
+  "smallest of phase to neutral": "la plus petite des valeurs phase-neutre",
+  "largest of phase to phase": "la plus grande des valeurs entre phases",
+  "smallest of phase to phase": "la plus petite des valeurs entre phases",
+  ground: "terre",
+  "general {1}": "général {1}",
+  power: "puissance",
+  energy: "énergie",
+  temperature: "température",
+  pressure: "pression",
+  charge: "charge",
+  "electric field": "champ électrique",
+  "magnetic field": "champ magnétique",
+  velocity: "vitesse",
+  bearing: "orientation",
+  force: "force",
+  torque: "couple",
+  position: "position",
+  "flux linkage": "flux totalisé",
+  "flux density": "induction magnétique",
+  status: "état",
+  humidity: "humidité",
+  impedance: "impédance",
+  unknown: "inconnu",
+  "not said": "non indiqué",
+  "samples of a voltage, phase {1}": "échantillons d'une tension, phase {1}",
+  "samples of a current, phase {1}": "échantillons d'un courant, phase {1}",
+  "its unit says {1}, but what is measured is {2}, so it is taken as {3}":
+    "son unité indique {1}, mais la grandeur mesurée est {2}, prise donc en {3}",
+  "a voltage": "une tension",
+  "a current": "un courant",
+  "a frequency": "une fréquence",
+  "an active power": "une puissance active",
+  "a reactive power": "une puissance réactive",
+  "an apparent power": "une puissance apparente",
+  "{1} in % does not say of what": "{1} en % ne dit pas de quoi",
+  "% of the fundamental": "% du fondamental",
 };
