@@ -2,6 +2,7 @@ import { ANALYSIS, JUDGING } from "./it/analysis.js";
 import { COMPARISON, COMPLAINTS, SAMPLING, SLIDING } from "./it/beside.js";
 import { CHARTS, DAYS, HOURS, SHIFT, SPECTRA } from "./it/charts.js";
 import { CHECKS } from "./it/checks.js";
+import { COLUMNS } from "./it/columns.js";
 import { COMMAND_LINE } from "./it/command-line.js";
 import { EVENT_TABLES, EVENTS } from "./it/events.js";
 import { COMTRADE, TABLES } from "./it/formats.js";
@@ -9,6 +10,7 @@ import { LIMIT_SETS } from "./it/limit-sets.js";
 import { PAGE, REPORT, TERMINAL } from "./it/page.js";
 import { PLAIN } from "./it/plain.js";
 import { PQDIF } from "./it/pqdif.js";
+import { PQDIF_NAMES } from "./it/pqdif-names.js";
 import { CALENDAR, LOG, QUANTITIES, SETUP } from "./it/setup.js";
 import { COUNTS, EXCLUSIONS, STATEMENT, UNCERTAINTY, WORDING } from "./it/statement.js";
 import type { Language } from "./language.js";
@@ -29,6 +31,7 @@ export const ITALIAN: Language = {
     ...CALENDAR,
     ...CHARTS,
     ...CHECKS,
+    ...COLUMNS,
     ...COMMAND_LINE,
     ...COMPARISON,
     ...COMPLAINTS,
@@ -45,6 +48,7 @@ export const ITALIAN: Language = {
     ...PAGE,
     ...PLAIN,
     ...PQDIF,
+    ...PQDIF_NAMES,
     ...QUANTITIES,
     ...REPORT,
     ...SAMPLING,

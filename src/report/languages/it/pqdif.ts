@@ -115,9 +115,6 @@ export const PQDIF: Readonly<Record<string, string>> = {
   "it holds samples of neither a voltage nor a current": "non contiene campioni né di una tensione né di una corrente",
   "it holds no points on the wave": "non contiene punti della forma d'onda",
   "its phase ({1}) is no conductor that is judged": "la sua fase ({1}) non è un conduttore che viene valutato",
-  "samples of a {1}, phase {2}; its unit says {3}, but what is measured is a {4}, so it is taken as {5}":
-    "campioni della grandezza «{1}», fase {2}; l'unità indica {3}, ma la grandezza misurata è «{4}», perciò è presa come {5}",
-  "samples of a {1}, phase {2}": "campioni della grandezza «{1}», fase {2}",
   "a series holds {1}, which is no real number, and is left out":
     "una serie contiene {1}, che non è un numero reale, ed è tralasciata",
   "a series shares the values of series {1} of channel {2}, which there is not":
@@ -142,9 +139,6 @@ export const PQDIF: Readonly<Record<string, string>> = {
   "unit {1}": "unità {1}",
   "the quantity has no unit": "la grandezza non ha unità",
   "the unit is {1}": "l'unità è {1}",
-  "a {1} in % does not say of what": "una grandezza «{1}» in % non dice di che cosa",
-  "its unit says {1}, but what is measured is a {2}, so it is taken as {3}":
-    "l'unità indica {1}, ma la grandezza misurata è «{2}», perciò è presa come {3}",
   "the unit is %": "l'unità è %",
   "the unit is {1}, a fraction of 1": "l'unità è {1}, una frazione di 1",
   "it holds no values": "non contiene valori",
@@ -163,8 +157,6 @@ export const PQDIF: Readonly<Record<string, string>> = {
   "its unit says {1}, but order 1 has the median {2}, so it is taken as {3}":
     "l'unità indica {1}, ma l'ordine 1 ha la mediana {2}, perciò è preso come {3}",
   "order 1 is 1, so it is a fraction of the fundamental": "l'ordine 1 è 1, perciò è una frazione della fondamentale",
-  "its unit says {1}, but what is measured is a voltage, so it is taken as V":
-    "l'unità indica {1}, ma ciò che è misurato è una tensione, perciò è preso come V",
   "its unit is {1} and no order 1 shows whether it is % of the fundamental or {2}; say the unit in the setup under columns:":
     "l'unità è {1} e nessun ordine 1 mostra se sia % della fondamentale o {2}; indicare l'unità nella configurazione alla voce columns:",
   "a vector announces {1} items of {2} bytes, which its record cannot hold":
