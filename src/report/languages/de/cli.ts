@@ -97,4 +97,6 @@ export const CLI: Readonly<Record<string, string>> = {
     '{1} enthält keinen öffentlichen Schlüssel in PEM-Form; "openssl pkey -in KEY.pem -pubout -out PUBLIC.pem" erzeugt ihn aus dem privaten.',
   "{1} holds a key of the kind {2}; manifests are signed with Ed25519.":
     "{1} enthält einen Schlüssel der Art {2}; Manifeste werden mit Ed25519 signiert.",
+  "This limit set is a file of its own, which does not come with the program.":
+    "Dieser Grenzwertsatz ist eine eigene Datei, die nicht zum Programm gehört.",
 };

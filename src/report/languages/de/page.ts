@@ -298,6 +298,4 @@ export const PAGE: Readonly<Record<string, string>> = {
   "short rise of the voltage above a threshold": "kurzes Ansteigen der Spannung über eine Schwelle",
   "how unlike the three phases are, as negative-sequence part in percent of the positive-sequence part":
     "wie verschieden die drei Phasen sind, als Gegensystem in Prozent des Mitsystems",
-  "This limit set is a file of its own, which does not come with the program.":
-    "Dieser Grenzwertsatz ist eine eigene Datei, die nicht zum Programm gehört.",
 };
