@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { GERMAN } from "../../src/report/languages/de.js";
+import { inLanguage } from "../../src/report/languages/language.js";
 import {
+  dateText,
+  exactLocalTime,
   instantOf,
   localClock,
+  localParts,
   localTime,
   offsetText,
   shortLocalTime,
@@ -27,6 +32,13 @@ describe("local time", () => {
     expect(offsetText(clock("-03:30"), 0)).toBe("UTC−03:30");
     expect(String(shortLocalTime(clock("UTC"), at("2026-01-01T00:00:05Z")))).toBe("Thu 1 Jan 00:00");
     expect(String(localTime(clock("UTC"), at("2026-01-01T00:00:05Z")))).toBe("Thu 1 Jan 2026 00:00:05");
+  });
+
+  it("leaves a language its marks between weekday, date, year and time of day", () => {
+    const [vienna, start] = [clock("Europe/Vienna"), at("2026-03-01T23:00:00.25Z")];
+    const german = [localTime, exactLocalTime, shortLocalTime].map((text) => inLanguage(text(vienna, start), GERMAN));
+    expect(german).toEqual(["Mo., 2. März 2026, 00:00", "Mo., 2. März 2026, 00:00:00,250", "Mo., 2. März, 00:00"]);
+    expect(inLanguage(dateText(localParts(vienna, start)), GERMAN)).toBe("Mo., 2. März");
   });
 
   it("reads the result's instants to the microsecond", () => {
