@@ -6,22 +6,22 @@ export const COLUMNS: Readonly<Record<string, string>> = {
   maximum: "massimo",
   "given in the setup": "indicato nella configurazione",
   "left out by the setup": "escluso dalla configurazione",
-  '"{1}" in the setup': "«{1}» nella configurazione",
+  '"{1}" in the setup': '"{1}" nella configurazione',
   'the word "{1}" is not known, so it is not certain what the column holds':
-    "la parola «{1}» non è nota, perciò non è certo che cosa contenga la colonna",
-  '"{1}" is taken for a mere name': "«{1}» è considerato un semplice nome",
+    'la parola "{1}" non è nota, perciò non è certo che cosa contenga la colonna',
+  '"{1}" is taken for a mere name': '"{1}" è considerato un semplice nome',
   "{1}: a nominal or declared value is not a measured one":
     "{1}: un valore nominale o dichiarato non è un valore misurato",
   "order {1}: {2}": "ordine {1}: {2}",
   "marks flagged intervals: {1}": "segna gli intervalli contrassegnati: {1}",
   'it is named a flag, but "{1}" says neither yes nor no (1 or 0)':
-    "il nome indica un contrassegno, ma «{1}» non dice né sì né no (1 o 0)",
+    'il nome indica un contrassegno, ma "{1}" non dice né sì né no (1 o 0)',
   "it names two units, {1} and {2}": "indica due unità, {1} e {2}",
-  '"{1}" in the header': "«{1}» nell'intestazione",
+  '"{1}" in the header': '"{1}" nell\'intestazione',
   "a header of more than {1} characters is not read": "un'intestazione di più di {1} caratteri non è letta",
-  'the unit "{1}" in the units row is not known here': "l'unità «{1}» nella riga delle unità qui non è nota",
+  'the unit "{1}" in the units row is not known here': 'l\'unità "{1}" nella riga delle unità qui non è nota',
   "the header says {1}, but the units row {2}": "l'intestazione indica {1}, ma la riga delle unità {2}",
-  '"{1}" in the units row': "«{1}» nella riga delle unità",
+  '"{1}" in the units row': '"{1}" nella riga delle unità',
   "the setup says single-phase": "la configurazione indica monofase",
   "it does not say which phase": "non indica quale fase",
   "it does not say which phase, nor does column {1}, which says the same":
@@ -39,8 +39,8 @@ export const COLUMNS: Readonly<Record<string, string>> = {
   "it names more than one order: {1}": "indica più di un ordine: {1}",
   "it does not say which order": "non indica quale ordine",
   "it does not say which number is the order": "non indica quale numero sia l'ordine",
-  'the columns count up at "{1}"': "le colonne sono numerate progressivamente in «{1}»",
-  'the number in "{1}" is not explained': "il numero in «{1}» non è spiegato",
+  'the columns count up at "{1}"': 'le colonne sono numerate progressivamente in "{1}"',
+  'the number in "{1}" is not explained': 'il numero in "{1}" non è spiegato',
   "it names more than one phase: {1}": "indica più di una fase: {1}",
   "one value for all phases, named at {1}": "un solo valore per tutte le fasi, indicato con {1}",
   "{1} is a voltage to earth, not to neutral": "{1} è una tensione verso terra, non verso neutro",
@@ -82,7 +82,7 @@ export const COLUMNS: Readonly<Record<string, string>> = {
   "the symbol {1} with the unit %": "il simbolo {1} con l'unità %",
   "the symbol {1} in %, and no {2} or {3} in % beside it": "il simbolo {1} in %, senza {2} o {3} in % accanto",
   "the symbol {1}, and no {2} or {3} beside it": "il simbolo {1}, senza {2} o {3} accanto",
-  'what the sign "{1}" means here is not known': "non è noto che cosa significhi qui il segno «{1}»",
+  'what the sign "{1}" means here is not known': 'non è noto che cosa significhi qui il segno "{1}"',
   "the ordinal {1}": "l'ordinale {1}",
   "the unit {1} ({2}) does not fit the quantity": "l'unità {1} ({2}) non è adatta alla grandezza",
   "the unit {1} does not fit the quantity": "l'unità {1} non è adatta alla grandezza",
@@ -120,8 +120,8 @@ export const COLUMNS: Readonly<Record<string, string>> = {
   "no unit is written; the fundamental in column {1} has the median {2}, like the current itself":
     "non è scritta alcuna unità; la fondamentale nella colonna {1} ha la mediana {2}, come la corrente stessa",
   'the unit "{1}" does not tell milli from mega (the case of the prefix decides)':
-    "l'unità «{1}» non distingue milli da mega (decide la maiuscola o minuscola del prefisso)",
-  'no quantity used here has the unit "{1}"': "nessuna grandezza usata qui ha l'unità «{1}»",
+    'l\'unità "{1}" non distingue milli da mega (decide la maiuscola o minuscola del prefisso)',
+  'no quantity used here has the unit "{1}"': 'nessuna grandezza usata qui ha l\'unità "{1}"',
   "a share of the whole r.m.s. value is not a share of the fundamental":
     "una quota dell'intero valore efficace non è una quota della fondamentale",
   "column {1} holds the same in {2}, which is used": "la colonna {1} contiene lo stesso in {2}, e si usa quella",
@@ -154,7 +154,7 @@ export const COLUMNS: Readonly<Record<string, string>> = {
     "V: non è scritta alcuna unità; il valore efficace {1} dei primi campioni è tra 80 e 1000",
   "no unit is stated for {1}; where it is {2}, say quantity: {3} in the setup under channels:":
     "non è indicata alcuna unità per {1}; se è {2}, indicare quantity: {3} nella configurazione alla voce channels:",
-  'channel {1} ("{2}")': "canale {1} («{2}»)",
+  'channel {1} ("{2}")': 'canale {1} ("{2}")',
   "voltage {1}": "tensione {1}",
   "current {1}": "corrente {1}",
 };
