@@ -174,7 +174,7 @@ export const beside: Readonly<Record<string, string>> = {
     "Barras: desplazamientos con los que se habrían cumplido todos los límites de la tensión de alimentación, recortados en los bordes de la imagen. A trazos: la tensión como se registró y los escalones considerados. Una estimación.",
   "Any ten minutes beside the fixed ones": "Diez minutos cualesquiera además de los fijos",
   "Generators in low-voltage networks switch off when the mean over the last ten minutes, taken anew every few seconds, passes 110 % of the declared voltage (EN 50549-1, from memory). EN 50160 counts fixed intervals of the clock. So a plant can switch off at a voltage that no fixed value shows; no part of the verdict.":
-    "Los generadores de las redes de baja tensión se desconectan cuando la media de los últimos diez minutos, calculada de nuevo cada pocos segundos, supera el 110 % de la tensión declarada (EN 50549-1, de memoria). EN 50160 cuenta intervalos fijos del reloj. Por eso una planta puede desconectarse con una tensión que ningún valor fijo muestra; no es parte del veredicto.",
+    "Los generadores de las redes de baja tensión se desconectan cuando la media de los últimos diez minutos, calculada de nuevo cada pocos segundos, supera el 110 % de la tensión declarada (EN 50549-1, de memoria). EN 50160 cuenta intervalos fijos del reloj. Por eso una instalación de generación puede desconectarse con una tensión que ningún valor fijo muestra; no es parte del veredicto.",
   "Each time above the limit": "Cada vez por encima del límite",
   "Moves on by": "Avanza cada",
   "Ten minutes to": "Diez minutos hasta",

@@ -58,7 +58,7 @@ export const limitSets: Readonly<Record<string, string>> = {
   "EN 50160:2022, low voltage, network not interconnected": "EN 50160:2022, baja tensión, red no interconectada",
   "EN 50160:2022, low voltage": "EN 50160:2022, baja tensión",
   "No public document seen prints the tables of the 2022 edition. Its values here are those of the 2010 edition, and for the harmonic orders 15 and 21 values from memory. A log with order 15 or 21 between the two may change its verdict with the edition.":
-    "Ningún documento público visto imprime las tablas de la edición de 2022. Sus valores aquí son los de la edición de 2010 y, para los órdenes armónicos 15 y 21, valores de memoria. Un registro con el orden 15 o 21 entre ambos puede cambiar de veredicto según la edición.",
+    "Ningún documento público visto imprime las tablas de la edición de 2022. Sus valores aquí son los de la edición de 2010 y, para los órdenes armónicos 15 y 21, valores de memoria. Un registro con el orden 15 o 21 entre ambos valores puede cambiar de veredicto según la edición.",
   "A paper of 2019 reports that amendments of the 2010 edition introduced 1-min values and 100 % of the data for the supply voltage at low voltage. No other document seen confirms it, and it is not applied here.":
     "Un artículo de 2019 informa de que modificaciones de la edición de 2010 introdujeron valores de 1 min y el 100 % de los datos para la tensión de alimentación en baja tensión. Ningún otro documento visto lo confirma, y no se aplica aquí.",
   "This is the value of the 2010 edition; no document seen shows that of 2022.":
