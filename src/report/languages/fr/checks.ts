@@ -90,7 +90,7 @@ export const checks: Readonly<Record<string, string>> = {
   "The first {1} is {2} at {3}, the median of the next {4} only {5}; a flickermeter that had not settled reads too high at its start, but switching when the recorder was connected looks the same; it counts as logged, so name it if Plt of the first two hours decides.":
     "La première valeur de « {1} » est de {2} le {3}, la médiane des {4} suivantes de {5} seulement ; un flickermètre non stabilisé indique trop au début, mais une manœuvre lors du raccordement de l'enregistreur a le même aspect ; elle compte telle qu'enregistrée ; mentionnez-la donc si le Plt des deux premières heures est décisif.",
   "All {1} values of the power frequency are {2} Hz to the last digit ({3} Hz), where a large grid spreads by 10 to 25 mHz in a day; the recorder seems not to have measured it, unless the point is fed by an inverter of constant frequency, which is no public supply; the frequency is not judged, so switch its measurement on and record again.":
-    "Toutes les {1} valeurs de la fréquence du réseau sont de {2} Hz jusqu'au dernier chiffre ({3} Hz), alors qu'un grand réseau varie de 10 à 25 mHz en un jour ; l'enregistreur semble ne pas l'avoir mesurée, à moins que le point ne soit alimenté par un onduleur à fréquence constante, ce qui n'est pas une alimentation publique ; la fréquence n'est pas jugée ; activez donc sa mesure et recommencez l'enregistrement.",
+    "Les {1} valeurs de la fréquence du réseau sont toutes de {2} Hz jusqu'au dernier chiffre ({3} Hz), alors qu'un grand réseau varie de 10 à 25 mHz en un jour ; l'enregistreur semble ne pas l'avoir mesurée, à moins que le point ne soit alimenté par un onduleur à fréquence constante, ce qui n'est pas une alimentation publique ; la fréquence n'est pas jugée ; activez donc sa mesure et recommencez l'enregistrement.",
   "The power frequency is {1} Hz to the last digit for {2} ({3} values) from {4}; a grid never stands still that long, so the recorder may have held its last value or an inverter may have fed the point; look at what else was logged then.":
     "La fréquence du réseau est de {1} Hz jusqu'au dernier chiffre pendant {2} ({3} valeurs) à partir du {4} ; un réseau ne reste jamais immobile aussi longtemps ; l'enregistreur a donc pu garder sa dernière valeur, ou un onduleur alimenter le point ; examinez ce qui a été enregistré d'autre à ce moment.",
   "In {1} of {2} the power frequency spreads by less than 1 mHz, least with {3} mHz in the day from {4}, where a large grid spreads by 10 to 25 mHz; an inverter or an uninterruptible supply may feed the point, or the values were not measured; check what was connected.":
@@ -114,7 +114,7 @@ export const checks: Readonly<Record<string, string>> = {
   "In 1 ten-minute interval": "Dans 1 intervalle de dix minutes",
   "In {1} ten-minute intervals": "Dans {1} intervalles de dix minutes",
   "{1}, the first from {2}, all voltages lie below 5 % of the declared {3} V: the supply, or the recorder's leads, were interrupted; they count as outside the limits of the supply voltage here, although EN 50160 leaves interruptions out of the voltage variations (from memory), so take {4} off the numbers outside if the interruption is beyond doubt.":
-    "{1}, le premier à partir du {2}, toutes les tensions sont inférieures à 5 % de la tension déclarée de {3} V : l'alimentation, ou les cordons de l'enregistreur, ont été interrompus ; ces valeurs comptent ici comme hors des limites de la tension d'alimentation, bien que l'EN 50160 exclue les coupures des variations de la tension (de mémoire) ; retranchez donc {4} des nombres hors limites si la coupure est hors de doute.",
+    "{1}, le premier à partir du {2}, toutes les tensions sont inférieures à 5 % de la tension déclarée de {3} V : l'alimentation, ou les cordons de l'enregistreur, ont été interrompus ; ces valeurs comptent ici comme hors des limites de la tension d'alimentation, bien que l'EN 50160 exclue les coupures des variations de la tension (de mémoire) ; retranchez donc {4} du nombre de valeurs hors limite si la coupure est hors de doute.",
   "The log holds {1} every {2}, but the standard counts values of 10 min (Plt: 2 h), and a longer mean hides short excesses; such values are shown and not judged, so set the recorder to 10 min or less and record again.":
     "Le journal contient les grandeurs suivantes toutes les {2} : {1}, mais la norme compte des valeurs sur 10 min (Plt : 2 h), et une moyenne plus longue masque de courts dépassements ; ces valeurs sont montrées et non jugées ; réglez donc l'enregistreur sur 10 min ou moins et recommencez l'enregistrement.",
   "as the setup says": "comme l'indique le paramétrage",
@@ -136,7 +136,7 @@ export const checks: Readonly<Record<string, string>> = {
   "Of {1} events that are both listed by the recorder and found in its waveforms, {2} are not the same in both:":
     "Sur {1} événements à la fois listés par l'enregistreur et trouvés dans ses formes d'onde, nombre de ceux qui n'y sont pas les mêmes : {2} ;",
   "they differ by up to {1} s in duration and {2} % of the declared voltage, the first at {3};":
-    "écart jusqu'à {1} s en durée et jusqu'à {2} % de la tension déclarée, le premier le {3} ;",
+    "écart jusqu'à {1} s en durée et jusqu'à {2} % de la tension déclarée, pour la première fois le {3} ;",
   "{1} {2} what the waveforms show is used; the recorder may go by other thresholds, another nominal voltage or another definition.":
     "{1} {2} c'est ce que montrent les formes d'onde qui est retenu ; l'enregistreur applique peut-être d'autres seuils, une autre tension nominale ou une autre définition.",
   "minimum {1}": "le minimum {1}",
@@ -144,13 +144,13 @@ export const checks: Readonly<Record<string, string>> = {
   "the columns of mean, minimum and maximum seem to be mixed up, so name them in the setup (columns: statistic)":
     "les colonnes de moyenne, minimum et maximum semblent interverties ; désignez-les donc dans le paramétrage (columns: statistic)",
   "so few rows may come from a fault in the recorder or from editing, so compare them with the recorder":
-    "si peu de lignes peuvent provenir d'un défaut de l'enregistreur ou d'une modification ; comparez-les donc avec l'enregistreur",
+    "un si petit nombre de lignes peut provenir d'un défaut de l'enregistreur ou d'une modification ; comparez-les donc avec l'enregistreur",
   "In {1} of {2} rows ({3}) the mean of {4} lies outside its own extremes, farthest at {5} with {6} against {7}; {8}.":
-    "Dans {1} lignes sur {2} ({3}), la moyenne de la grandeur « {4} » se situe hors de ses propres extrêmes, le plus loin le {5} avec {6} contre {7} ; {8}.",
+    "Dans {1} lignes sur {2} ({3}), la moyenne de la grandeur « {4} » se situe hors de ses propres extrêmes, au plus loin le {5} avec {6} contre {7} ; {8}.",
   "The median of the power frequency is {1} Hz but the nominal frequency is taken as {2} Hz; the supply seems to be one of {3} Hz; until that is settled the frequency is not judged, so give nominalFrequency in the setup and a limit set for {4} Hz.":
     "La médiane de la fréquence du réseau est de {1} Hz, mais la fréquence nominale est prise égale à {2} Hz ; l'alimentation semble être à {3} Hz ; tant que ce point n'est pas réglé, la fréquence n'est pas jugée ; indiquez donc nominalFrequency dans le paramétrage et un jeu de limites pour {4} Hz.",
   "For {1} ({2}) the voltages to neutral lie more than 8 % of {3} V apart, most at {4} with L1 {5} V, L2 {6} V and L3 {7} V":
-    "Pendant {1} ({2}), les tensions phase-neutre diffèrent entre elles de plus de 8 % de {3} V, le plus le {4} avec L1 à {5} V, L2 à {6} V et L3 à {7} V",
+    "Pendant {1} ({2}), les tensions phase-neutre diffèrent entre elles de plus de 8 % de {3} V, au maximum le {4} avec L1 à {5} V, L2 à {6} V et L3 à {7} V",
   "while the voltages between the phases agree within 2 % (zero-sequence voltage {1} V, {2} times the negative-sequence voltage)":
     "alors que les tensions entre phases concordent à 2 % près (tension homopolaire {1} V, soit {2} fois la tension inverse)",
   "some phases rising while others fall; no voltages between the phases were logged, so the cause cannot be confirmed":
