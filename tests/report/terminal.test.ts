@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { GERMAN } from "../../src/report/languages/de.js";
 import { ENGLISH } from "../../src/report/languages/language.js";
 import { terminalText } from "../../src/report/terminal.js";
 import { UNCONFIRMED_NOTE } from "../../src/report/wording.js";
@@ -14,6 +15,16 @@ it("fits 100 columns and has a line per requirement with counts and verdict", as
   expect(text).toMatch(/L2 +207\.0 to 253\.0 V +\d+ of 1008, 50 may +\d{3}\.\d V +does not conform/);
   expect(text).toMatch(/L1, order 5 +at most 6 % .* does not conform/);
   for (const { reason } of assessment.notAssessed) expect(flat(text)).toContain(reason.sentence);
+});
+
+it("keeps the columns of its table in line where a word is longer than the first of them", async () => {
+  const { assessment } = await sampleReport();
+  const lines = terminalText(assessment, GERMAN).split("\n");
+  const head = lines.find((line) => line.startsWith("Anforderung ")) ?? "";
+  const rows = lines.filter((line) => /^(Versorgungsspannung|Oberschwingungsspannungen).* V|% {2,}\d/.test(line));
+  expect(rows.length).toBeGreaterThan(2);
+  for (const row of rows) expect(row.indexOf(" von "), row).toBeGreaterThan(head.indexOf("außerhalb"));
+  for (const row of rows) expect(row.slice(0, head.indexOf("ungünstigst an")), row).toMatch(/ $/);
 });
 
 it("marks unconfirmed limits and explains the mark", async () => {
