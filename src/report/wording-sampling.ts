@@ -1,8 +1,9 @@
-import type { Row } from "../rules/assessment.js";
+import type { Assessment, Row } from "../rules/assessment.js";
 import type { Sampling } from "../rules/assessment-evidence.js";
 import { Numeral, say, type Text } from "../sentence.js";
 import { decimalsOf, fixed, formatAgainstLimits } from "./numbers.js";
-import { withUnit } from "./wording.js";
+import { byRequirement, fullWeek } from "./rows.js";
+import { placeText, withUnit } from "./wording.js";
 
 /** Words on what the week would say about a longer time. */
 
@@ -18,8 +19,20 @@ export const SAMPLING_COLUMNS = {
   share: say`Share outside`,
 } as const;
 
+/** A line for the row that stands for each requirement of the deciding week, in the order of the columns. */
+export function samplingRows(assessment: Assessment): Text[][] {
+  const week = fullWeek(assessment);
+  if (week === undefined) return [];
+  return byRequirement(assessment, week).flatMap(({ title, worst }) => {
+    const { sampling } = worst;
+    if (sampling === undefined) return [];
+    const ends = [sampling.low, sampling.high].map((end) => valueInterval(end, worst));
+    return [[title, placeText(worst), ...ends, shareInterval(sampling)]];
+  });
+}
+
 /** "251.9 to 252.8 V"; an end that lies beyond all values is left open. */
-export function valueInterval(interval: Sampling["high"], { limit, unit }: Pick<Row, "limit" | "unit">): Text {
+function valueInterval(interval: Sampling["high"], { limit, unit }: Pick<Row, "limit" | "unit">): Text {
   if (interval === undefined) return "–";
   const number = (value: number) => new Numeral(formatAgainstLimits(value, limit, decimalsOf(unit)));
   const { from, to } = interval;
@@ -29,7 +42,7 @@ export function valueInterval(interval: Sampling["high"], { limit, unit }: Pick<
 }
 
 /** "3.70 to 6.49 %" */
-export function shareInterval({ shareOutside: { from, to } }: Sampling): Text {
+function shareInterval({ shareOutside: { from, to } }: Sampling): Text {
   const percent = (share: number) => new Numeral(fixed(100 * share, 2));
   return say`${percent(from)} to ${percent(to)} %`;
 }

@@ -8,8 +8,16 @@ import { compilePdf } from "../../src/report/pdf/compile.js";
 import { LISTED } from "../../src/report/pdf/events.js";
 import { pdfReport, reportDocument } from "../../src/report/pdf/index.js";
 import { decidingWeek } from "../../src/report/rows.js";
-import { allowedText, foundText, limitText, worstText, worstTimeText } from "../../src/report/wording.js";
+import {
+  allowedText,
+  foundText,
+  limitText,
+  percentileText,
+  worstText,
+  worstTimeText,
+} from "../../src/report/wording.js";
 import { complaintText } from "../../src/report/wording-complaints.js";
+import { samplingRows } from "../../src/report/wording-sampling.js";
 import { statement } from "../../src/report/wording-statement.js";
 import type { Text } from "../../src/sentence.js";
 import { describeWithPoppler, plain, type ReadPdf, readPdf } from "../support/poppler.js";
@@ -80,6 +88,16 @@ describeWithPoppler("report.pdf", async () => {
     for (const row of rows)
       for (const part of [limitText(row), allowedText(row), foundText(row), worstText(row), worstTimeText(row, clock)])
         expect(text).toContain(told(part));
+  });
+
+  it("prints in its annex the values at the required share and the sampling intervals, as the page for screens does", () => {
+    const text = whole(pdf);
+    const rows = decidingWeek(result)?.requirements ?? [];
+    for (const row of rows) expect(text).toContain(told(percentileText(row)));
+    const lines = samplingRows(result);
+    expect(lines.length).toBeGreaterThan(4);
+    for (const line of lines) expect(text).toContain(line.map(told).join(" "));
+    expect(text).not.toContain("With / without flagged");
   });
 
   it("numbers its pages, with the report's number and the log's hash on each, and says where it ends", () => {

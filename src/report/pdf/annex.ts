@@ -31,7 +31,7 @@ export function proof({ version, rows, out, tables }: ProofSummary): Block[] {
     paragraph(proofIntro(rows, out, version)),
     table(
       [
-        [P.table, 3],
+        [P.table, 3.6],
         [P.rows, 0, "right"],
         [P.largest, 2.2],
         [P.expected, 1],

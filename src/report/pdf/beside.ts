@@ -86,7 +86,7 @@ function complaints(assessment: Assessment): Block[] {
       ? [
           ...(list.length > 0 ? [heading(2, COMPLAINT_WORDS.comments)] : []),
           table(
-            even(Object.values(COMMENT_COLUMNS)),
+            wideAt(3, Object.values(COMMENT_COLUMNS)),
             comments.map((comment, i) => [commentName(i), markTime(clock, comment), comment.phase ?? "", comment.text]),
           ),
         ]

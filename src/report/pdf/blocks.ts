@@ -17,6 +17,7 @@ export type Block =
   | { readonly kind: "pairs"; readonly rows: readonly (readonly [Text, Cell])[] }
   | PictureBlock
   | { readonly kind: "beside"; readonly pictures: readonly PictureBlock[] }
+  | { readonly kind: "wide"; readonly blocks: readonly Block[] }
   | { readonly kind: "page" };
 
 export interface Table {
@@ -27,6 +28,8 @@ export interface Table {
   readonly size: number;
   /** Whether a row may go on over the end of a page. */
   readonly breakable: boolean;
+  /** Short enough to stay on one page, whatever the page. */
+  readonly whole: boolean;
 }
 
 export interface Column {
@@ -60,6 +63,8 @@ export const intro = (text: Text): Block => ({ kind: "intro", text });
 
 /** A row with more letters than this in one cell could be higher than a page. */
 const LONG = 800;
+/** A table with no more rows and letters than this surely fits on a page. */
+const WHOLE = { rows: 12, letters: 2500 };
 
 function lengthOf(cell: Cell): number {
   return typeof cell === "object" && "text" in cell ? `${cell.text}${cell.note ?? ""}`.length : String(cell).length;
@@ -71,11 +76,13 @@ export function table(
   rows: Table["rows"],
   size = 8.5,
 ): Block {
+  const lengths = rows.flat().map(lengthOf);
   return {
     kind: "table",
     columns: columns.map(([title, width, side]) => ({ title, width, right: side === "right" })),
     rows,
     size,
-    breakable: rows.some((row) => row.some((cell) => lengthOf(cell) > LONG)),
+    breakable: lengths.some((length) => length > LONG),
+    whole: rows.length <= WHOLE.rows && lengths.reduce((sum, length) => sum + length, 0) <= WHOLE.letters,
   };
 }

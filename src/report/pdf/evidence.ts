@@ -176,11 +176,11 @@ export function ruleSet({ ruleSet: set, weeks }: Assessment): Block[] {
     { kind: "list", items: set.notes.map(stated) },
     table(
       [
-        [T.requirement, 2.4],
-        [T.limit, 2],
-        [T.clause, 1.6],
-        [T.source, 2.6],
-        [T.confirmed, 1.2],
+        [T.requirement, 2.5],
+        [T.limit, 1.5],
+        [T.clause, 1.4],
+        [T.source, 3.2],
+        [T.confirmed, 1.3],
       ],
       set.requirements.map((requirement) => {
         const notes = [

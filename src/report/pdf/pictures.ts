@@ -21,14 +21,18 @@ export async function pictures(
   const blocks: Block[] = [heading(1, HEADINGS.charts)];
   for (const section of sections) {
     blocks.push(heading(2, section.heading));
-    for (const chart of section.charts) blocks.push(await chartPicture(chart, language));
+    const [course, ...others] = section.charts;
+    if (course !== undefined) blocks.push(await chartPicture(course, language));
+    const drawn: PictureBlock[] = [];
+    for (const chart of others) drawn.push(await chartPicture(chart, language));
+    if (drawn.length > 0) blocks.push({ kind: "beside", pictures: drawn });
   }
   return blocks;
 }
 
 export async function chartPicture(chart: Chart, language: Language): Promise<PictureBlock> {
   const { svg } = await pictureOf(chart, language);
-  const width = Math.min(1, Math.max(0.6, chart.width / FULL_WIDTH));
+  const width = Math.min(1, chart.width / FULL_WIDTH);
   return { kind: "picture", svg, title: chart.title, alt: chart.title, note: chart.note, width };
 }
 

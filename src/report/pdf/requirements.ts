@@ -4,8 +4,10 @@ import type { LocalClock } from "../local-time.js";
 import { byRequirement, decidingWeek, type RequirementRows } from "../rows.js";
 import {
   allowedText,
+  countOf,
   foundText,
   limitText,
+  percentileText,
   placeText,
   robustText,
   shareText,
@@ -28,6 +30,7 @@ import {
   zoneText,
 } from "../wording-page.js";
 import { REPORT_HEADINGS } from "../wording-report.js";
+import { SAMPLING_COLUMNS, SAMPLING_HEADING, SAMPLING_NOTE, samplingRows } from "../wording-sampling.js";
 import { conditionText, surenessText, UNCERTAINTY_COLUMN } from "../wording-uncertainty.js";
 import { type Block, type Cell, heading, intro, note, table } from "./blocks.js";
 
@@ -50,17 +53,18 @@ export function requirementsTable(assessment: Assessment, clock: LocalClock): Bl
     ...when(assessment, week),
     table(
       [
-        [R.requirement, 2.6],
-        [R.place, 1.2],
-        [R.limit, 1.45],
-        [R.allowed, 1.05],
-        [R.found, 1.35],
-        [R.worst, 1.2],
-        [R.when, 1.5],
+        [R.requirement, 2.9],
+        [R.place, 1.1],
+        [R.limit, 1.35],
+        [R.allowed, 1.25],
+        [R.found, 1.55],
+        [R.worst, 1.3],
+        [R.when, 1.65],
         [R.verdict, 0],
         [R.robust, 0],
       ],
       groups.map((group) => requirementLine(group, clock)),
+      8,
     ),
     note(strung(notes, " ")),
   ];
@@ -99,47 +103,71 @@ function verdictCell(row: Row): Cell {
   return turns.length === 0 ? cell : { ...cell, note: strung(turns, "; ") };
 }
 
-/** Every phase and order of the deciding week; each reason once under its table. */
+/** Every phase and order of the deciding week on pages in landscape; each reason once under its table. */
 export function everyRow(assessment: Assessment, clock: LocalClock): Block[] {
   const week = decidingWeek(assessment);
   if (week === undefined || week.requirements.length === 0) return [];
+  const groups = byRequirement(assessment, week).flatMap(({ title, rows }) => [
+    heading(2, title),
+    rowsTable(rows, clock),
+    ...reasons(rows),
+  ]);
+  const blocks = [heading(1, REPORT_HEADINGS.everyRow), ...when(assessment, week), ...groups, ...sampling(assessment)];
+  return [{ kind: "wide", blocks }];
+}
+
+/** The counts with and without flagged intervals have a column where they differ, the uncertainty where it is known. */
+function rowsTable(rows: readonly Row[], clock: LocalClock): Block {
+  const known = rows.some(({ uncertainty }) => uncertainty !== undefined);
+  const flags = ({ counts }: Row) => strung([countOf(counts.withFlagged), countOf(counts.withoutFlagged)], " / ");
+  const flagged = rows.some(
+    ({ counts }) => String(countOf(counts.withFlagged)) !== String(countOf(counts.withoutFlagged)),
+  );
+  return table(
+    [
+      [D.place, 0],
+      [D.limit, 1.3],
+      [D.allowed, 0.9],
+      [D.found, 1.4],
+      [D.missing, 0, "right"],
+      [D.worst, 0.9],
+      [D.when, 1.9],
+      [D.percentile, 1.2],
+      ...(flagged ? [[D.flagged, 1.7] as const] : []),
+      ...(known ? [[UNCERTAINTY_COLUMN, 1.8] as const] : []),
+      [D.verdict, 0],
+      [D.robust, 0],
+    ],
+    rows.map((row) => [
+      placeText(row),
+      row.confirmed ? limitText(row) : { text: limitText(row), note: UNCONFIRMED_MARK },
+      allowedText(row),
+      foundText(row),
+      String(row.missing),
+      worstText(row),
+      worstTimeText(row, clock),
+      percentileText(row),
+      ...(flagged ? [flags(row)] : []),
+      ...(known ? [surenessText(row)] : []),
+      verdictCell(row),
+      robustText(row),
+    ]),
+    8,
+  );
+}
+
+/** What the week says about a longer time, for the row that stands for each requirement. */
+function sampling(assessment: Assessment): Block[] {
+  const rows = samplingRows(assessment);
+  if (rows.length === 0) return [];
   return [
-    heading(1, REPORT_HEADINGS.everyRow),
-    ...when(assessment, week),
-    ...byRequirement(assessment, week).flatMap(({ title, rows }) => {
-      const known = rows.some(({ uncertainty }) => uncertainty !== undefined);
-      return [
-        heading(2, title),
-        table(
-          [
-            [D.place, 1.3],
-            [D.limit, 1.6],
-            [D.allowed, 1],
-            [D.found, 1.9],
-            [D.missing, 0, "right"],
-            [D.worst, 1.1],
-            [D.when, 2.2],
-            ...(known ? [[UNCERTAINTY_COLUMN, 2] as const] : []),
-            [D.verdict, 0],
-            [D.robust, 0],
-          ],
-          rows.map((row) => [
-            placeText(row),
-            row.confirmed ? limitText(row) : { text: limitText(row), note: UNCONFIRMED_MARK },
-            allowedText(row),
-            foundText(row),
-            String(row.missing),
-            worstText(row),
-            worstTimeText(row, clock),
-            ...(known ? [surenessText(row)] : []),
-            verdictCell(row),
-            robustText(row),
-          ]),
-          7.8,
-        ),
-        ...reasons(rows),
-      ];
-    }),
+    heading(2, SAMPLING_HEADING),
+    note(SAMPLING_NOTE),
+    table(
+      Object.values(SAMPLING_COLUMNS).map((title, i) => [title, i === 0 ? 2 : 1] as const),
+      rows,
+      8,
+    ),
   ];
 }
 
