@@ -120,9 +120,9 @@ export const beside: Readonly<Record<string, string>> = {
   "{1} spans were excluded; the verdict is the same without them.":
     "Se excluyeron {1} periodos; sin excluirlos, el veredicto es el mismo.",
   "The verdict hangs on the exclusion from {1} to {2} ({3}; asserted by {4}).":
-    "El veredicto depende de la exclusión de {1} a {2} ({3}; afirmado por {4}).",
+    "El veredicto depende de la exclusión del {1} al {2} ({3}; afirmado por {4}).",
   "excluded: from {1} to {2}, {3}, asserted by {4}; intervals left out: {5}":
-    "excluido: de {1} a {2}, {3}, afirmado por {4}; intervalos excluidos: {5}",
+    "excluido: del {1} al {2}, {3}, afirmado por {4}; intervalos excluidos: {5}",
   "Verdict with the exclusions: {1}; without them: {2}.": "Veredicto con las exclusiones: {1}; sin ellas: {2}.",
   "without exclusions: {1}": "sin exclusiones: {1}",
   "What the week says about a longer time": "Qué dice la semana sobre un tiempo más largo",
