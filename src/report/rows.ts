@@ -20,9 +20,18 @@ function excess({ worst, limit }: Row): number {
   return Math.max(over, under);
 }
 
-/** Worse first: by verdict, then by the share outside, then by how far the worst value lies beyond its limit. */
+/**
+ * Worse first: by verdict, then by the one without exclusions (so that a requirement shows what hangs on them), then by the share
+ * outside, then by how far the worst value lies beyond its limit.
+ */
 export function byBadness(a: Row, b: Row): number {
-  return RANK[b.verdict] - RANK[a.verdict] || b.outside / (b.n || 1) - a.outside / (a.n || 1) || excess(b) - excess(a);
+  const without = ({ verdict, verdictWithoutExclusions = verdict }: Row) => RANK[verdictWithoutExclusions];
+  return (
+    RANK[b.verdict] - RANK[a.verdict] ||
+    without(b) - without(a) ||
+    b.outside / (b.n || 1) - a.outside / (a.n || 1) ||
+    excess(b) - excess(a)
+  );
 }
 
 export interface RequirementRows {

@@ -7,6 +7,7 @@ import { htmlReport } from "../../src/report/html/index.js";
 import { ENGLISH } from "../../src/report/languages/language.js";
 import { localClock } from "../../src/report/local-time.js";
 import { plainPage } from "../../src/report/pdf/plain-page.js";
+import { byRequirement } from "../../src/report/rows.js";
 import { terminalText } from "../../src/report/terminal.js";
 import { statement } from "../../src/report/wording-statement.js";
 import { CONTEXT, english, type Report, START, sampleReport } from "./support.js";
@@ -83,6 +84,24 @@ describe("an exclusion on which the verdict hangs", async () => {
     const calm = await sampleReport({ middayRise: 10, orders: 2, given: { exclusions: [STORM] } });
     expect(pageInPlainWords(calm)).not.toContain("This holds only");
     expect(pageInPlainWords(calm)).toContain("Nothing has to be mended");
+  });
+
+  it("is told at the requirement on whichever phase it lies", async () => {
+    const { measurements } = await sampleReport({ middayRise: 10, orders: 2 });
+    const series = measurements.series.find(({ quantity, phase }) => quantity === "voltage" && phase === "L1");
+    if (series === undefined) throw new Error("the sample has no voltage on L1");
+    const rowsOf = ({ assessment }: Report) =>
+      byRequirement(assessment, assessment.weeks[0] as (typeof assessment.weeks)[number]).filter(
+        ({ id }) => id === "supply-voltage-always",
+      );
+    const given = { exclusions: [STORM] };
+    expect(rowsOf(await sampleReport({ measurements, given }))[0]?.worst.phase).not.toBe("L1");
+    series.values[100] = 260;
+    expect(rowsOf(await sampleReport({ measurements, given }))[0]?.worst).toMatchObject({
+      phase: "L1",
+      verdict: "conforms",
+      verdictWithoutExclusions: "does-not-conform",
+    });
   });
 
   it("is the reason where it leaves too little of the week, and of single requirements", async () => {
