@@ -33,7 +33,11 @@ export function harmonicsTitle(rows: readonly Row[]): Text {
   if (nearest === undefined) return HARMONIC_WORDS.heading;
   const percent = (100 * (nearest.percentile.high as number)) / (nearest.limit.max as number);
   const share = withUnit(formatAgainstLimits(percent, { max: 100 }, 0), "%");
-  return say`No harmonic order was judged above its limit; the nearest, order ${nearest.order as number} on ${phaseName(nearest.phase)}, reached ${share} of its limit`;
+  const [order, phase] = [nearest.order as number, phaseName(nearest.phase)];
+  // Undecided rows: of an unsound recording, or within the uncertainty under guarded acceptance.
+  if (percent > 100)
+    return say`Order ${order} on ${phase} reached ${share} of its limit, but no harmonic order could be judged to fail; the table says why`;
+  return say`No harmonic order was judged above its limit; the nearest, order ${order} on ${phase}, reached ${share} of its limit`;
 }
 
 /** The orders of rows, each once, ascending. */

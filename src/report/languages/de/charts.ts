@@ -72,6 +72,8 @@ export const CHARTS: Readonly<Record<string, string>> = {
   "limit in {1}": "Grenzwert in {1}",
   "Harmonic order {1} above the limit on {2}": "Oberschwingung der Ordnung {1} über dem Grenzwert an {2}",
   "Harmonic orders {1} above the limit on {2}": "Oberschwingungen der Ordnungen {1} über dem Grenzwert an {2}",
+  "Order {1} on {2} reached {3} of its limit, but no harmonic order could be judged to fail; the table says why":
+    "Ordnung {1} an {2} erreichte {3} ihres Grenzwerts, doch keine Ordnung der Oberschwingungen konnte als nicht eingehalten beurteilt werden; die Tabelle sagt, warum",
   "No harmonic order was judged above its limit; the nearest, order {1} on {2}, reached {3} of its limit":
     "Keine Ordnung der Oberschwingungen wurde als über ihrem Grenzwert beurteilt; die nächste, Ordnung {1} an {2}, erreichte {3} ihres Grenzwerts",
   "{1} values per order and phase, {2} each, {3}.": "{1} Werte je Ordnung und Phase, über je {2}, {3}.",

@@ -71,6 +71,8 @@ export const charts: Readonly<Record<string, string>> = {
   "limit in {1}": "límite en {1}",
   "Harmonic order {1} above the limit on {2}": "Orden armónico {1} por encima del límite en {2}",
   "Harmonic orders {1} above the limit on {2}": "Órdenes armónicos {1} por encima del límite en {2}",
+  "Order {1} on {2} reached {3} of its limit, but no harmonic order could be judged to fail; the table says why":
+    "El orden {1} en {2} alcanzó el {3} de su límite, pero ningún orden armónico pudo evaluarse como no conforme; la tabla dice por qué",
   "No harmonic order was judged above its limit; the nearest, order {1} on {2}, reached {3} of its limit":
     "Ningún orden armónico se evaluó por encima de su límite; el más próximo, el orden {1} en {2}, alcanzó el {3} de su límite",
   "{1} values per order and phase, {2} each, {3}.": "{1} valores por orden y fase, de {2} cada uno, {3}.",

@@ -69,6 +69,8 @@ export const charts: Readonly<Record<string, string>> = {
   "limit in {1}": "limite en {1}",
   "Harmonic order {1} above the limit on {2}": "Rang harmonique {1} au-dessus de la limite sur {2}",
   "Harmonic orders {1} above the limit on {2}": "Rangs harmoniques {1} au-dessus de la limite sur {2}",
+  "Order {1} on {2} reached {3} of its limit, but no harmonic order could be judged to fail; the table says why":
+    "Le rang {1} sur {2} a atteint {3} de sa limite, mais aucun rang harmonique n'a pu être jugé non conforme ; le tableau dit pourquoi",
   "No harmonic order was judged above its limit; the nearest, order {1} on {2}, reached {3} of its limit":
     "Aucun rang harmonique n'a été jugé au-dessus de sa limite ; le plus proche, le rang {1} sur {2}, a atteint {3} de sa limite",
   "{1} values per order and phase, {2} each, {3}.": "{1} valeurs par rang et par phase, sur {2} chacune, {3}.",

@@ -106,6 +106,8 @@ export const SPECTRA: Readonly<Record<string, string>> = {
   "limit in {1}": "limite in {1}",
   "Harmonic order {1} above the limit on {2}": "Ordine armonico {1} sopra il limite su {2}",
   "Harmonic orders {1} above the limit on {2}": "Ordini armonici {1} sopra il limite su {2}",
+  "Order {1} on {2} reached {3} of its limit, but no harmonic order could be judged to fail; the table says why":
+    "L'ordine {1} su {2} ha raggiunto {3} del suo limite, ma nessun ordine armonico ha potuto essere giudicato non conforme; la tabella dice perché",
   "No harmonic order was judged above its limit; the nearest, order {1} on {2}, reached {3} of its limit":
     "Nessun ordine armonico è risultato sopra il proprio limite; il più vicino, ordine {1} su {2}, ha raggiunto {3} del suo limite",
   "{1} values per order and phase, {2} each, {3}.": "Valori per ordine e fase: {1}, di {2} ciascuno, {3}.",
