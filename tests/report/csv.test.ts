@@ -56,6 +56,18 @@ describe("csv", async () => {
     });
   });
 
+  it("says beside a verdict what it would be without exclusions, where a row has any", async () => {
+    const storm = { reason: "exceptional-weather", assertedBy: "network operator" } as const;
+    const exclusions = [{ ...storm, from: "2026-03-03T11:00", to: "2026-03-03T14:00" }];
+    const excluded = await sampleReport({ orders: 2, given: { exclusions } });
+    const { "requirements.csv": told = [] } = await tables(excluded);
+    const counted = excluded.assessment.weeks.flatMap((week) => week.requirements);
+    const column = told.map((row) => row.verdict_without_exclusions);
+    expect(column).toEqual(counted.map((row) => row.verdictWithoutExclusions ?? ""));
+    expect(new Set(column)).toContain("does-not-conform");
+    expect(new Set(rows.map((row) => row.verdict_without_exclusions))).toEqual(new Set([""]));
+  });
+
   it("ends lines as RFC 4180 has it, and lets no text run as a formula", async () => {
     const clause = '=HYPERLINK("x"), 1';
     const weeks = report.assessment.weeks.map((week) => ({
