@@ -25,7 +25,7 @@ export const declaredVoltage: Check = {
   id: "declared-voltage",
   title: "Declared voltage: whether the median of the measured voltages fits it",
   source:
-    "IEC 60038 nominal voltages; ratios √3, 1/√3 within 3 %, 2, 1/2 and nominal voltages within 2 and 1.5 %: common practice, no source",
+    "IEC 60038 nominal voltages; ratio 1/√3 within 10 %, √3 within 3 %, 2, 1/2 and nominal voltages within 2 and 1.5 %: common practice, no source",
   run(input) {
     const { setup } = input;
     const phases = judgedPhases(setup);

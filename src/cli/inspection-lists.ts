@@ -15,8 +15,13 @@ export function columnLines(columns: readonly ColumnReading[]): string[] {
       ? `${c.file} ${c.use} ${c.reason}`
       : c.meaning.order === undefined
         ? `${c.file} ${c.position}`
-        : JSON.stringify([c.file, { ...c.meaning, order: 0 }, c.reason]),
+        : JSON.stringify([c.file, { ...c.meaning, order: 0 }, withoutOrder(c.reason, c.meaning.order)]),
   ).flatMap((group) => (group.length <= FEW ? group.map(columnLine) : [columnsLine(group)]));
+}
+
+/** Reasons that differ in the number of the order only are one; the digit of a phase (L2) stays. */
+function withoutOrder(reason: ColumnReading["reason"], order: number): string {
+  return String(reason).replaceAll(new RegExp(`(?<![\\dL])0*${order}(?!\\d)`, "g"), "#");
 }
 
 function columnLine(c: ColumnReading): string {

@@ -20,7 +20,7 @@ export function inspectionText(i: Inspection): string {
     ["Measured series", seriesLines(i.series)],
     ["Remarks", i.remarks.map(String)],
     ["Setup", i.setup === undefined ? [] : Object.entries(i.setup).map(([key, s]) => setupLine(key, s))],
-    ["Findings", i.findings.map((f) => `${f.danger === undefined ? "" : "DANGER: "}${f.severity}: ${f.sentence}`)],
+    ["Findings", i.findings.map((f) => `${f.danger === undefined ? f.severity : "DANGER"}: ${f.sentence}`)],
     [`Can be assessed with ${i.ruleSet.title}`, i.assessable],
     ["Cannot be assessed", i.notAssessable.map((n) => `${n.requirement}: ${n.reason}`)],
     ["Needed before a verdict", i.question === undefined ? [] : [i.question]],
@@ -52,12 +52,18 @@ function seriesLines(series: readonly SeriesSummary[]): string[] {
     const orders = all.flatMap((s) => (s.order === undefined ? [] : [s.order]));
     const low = Math.min(...all.map((s) => s.min));
     const high = Math.max(...all.map((s) => s.max));
-    const range = low <= high ? `, ${Number(low.toPrecision(6))} … ${Number(high.toPrecision(6))} ${all[0]?.unit}` : "";
+    const range =
+      low <= high ? `, ${Number(low.toPrecision(6))} … ${Number(high.toPrecision(6))}${unitText(all[0]?.unit)}` : "";
     const valid = Math.min(...all.map((s) => s.valid));
     const which =
       orders.length === 0 ? "" : `, orders ${Math.min(...orders)} to ${Math.max(...orders)} (${orders.length})`;
     return `${key}${which}: ${valid} valid values${range}`;
   });
+}
+
+/** The unit after a space; ratios have none. */
+function unitText(unit: string | undefined): string {
+  return unit === undefined || unit === "1" ? "" : ` ${unit}`;
 }
 
 function setupLine(key: string, s: { value: unknown; origin: string; reason?: Text }): string {

@@ -32,7 +32,8 @@ export function excludedSpans(
     const entry = `exclusions, item ${i + 1},`;
     const from = statedInstant(`${entry} from:`, exclusion.from, ledger.timeBase.zone);
     const to = statedInstant(`${entry} to:`, exclusion.to, ledger.timeBase.zone);
-    if (from >= to) throw new UsageError(`${entry} ends (${exclusion.to}) before it begins (${exclusion.from}).`);
+    if (from >= to)
+      throw new UsageError(`${entry} ends (${exclusion.to}) before it begins (${exclusion.from}); correct its times.`);
     if (to <= log.start || from >= log.end) {
       throw new UsageError(
         `${entry} from ${isoUtc(from)} to ${isoUtc(to)}, lies outside the log, which runs from ${isoUtc(log.start)} to ${isoUtc(log.end)}; correct its times, or their offset from UTC, or leave it out.`,

@@ -115,7 +115,6 @@ export const exclusionSchema = z.strictObject({
 /** simple: a value is compared with the limit itself; guarded: with the limit moved by the uncertainty. */
 export const decisionRuleSchema = z.enum(["simple", "guarded"]);
 
-export type ReportIdentity = z.infer<typeof reportIdentitySchema>;
 export type Instrument = z.infer<typeof instrumentSchema>;
 export type GivenExclusion = z.infer<typeof exclusionSchema>;
 export type DecisionRule = z.infer<typeof decisionRuleSchema>;

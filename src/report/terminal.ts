@@ -42,6 +42,7 @@ export function terminalText(result: Assessment, language: Language): string {
     ...assessment.notAssessed.map(
       ({ requirement, reason }) => say`not assessed: ${requirementTitle(assessment, requirement)}: ${reason.sentence}`,
     ),
+    ...noteBlocks(assessment),
   ];
   const written = blocks.map((block) =>
     isTable(block)
@@ -70,6 +71,13 @@ function dangerBlocks({ recording }: Assessment): Block[] {
 function blockingBlocks({ recording }: Assessment): Block[] {
   const blocking = recording.findings.filter(({ severity }) => severity === "blocks");
   return blocking.map(({ sentence }) => say`${SEVERITIES.blocks ?? ""}: ${sentence}`);
+}
+
+/** That there is more to read: what was found or left out on reading, such as a damaged file, can matter to the reader. */
+function noteBlocks({ recording: { findings, remarks } }: Assessment): Block[] {
+  const notes = findings.filter(({ severity, danger }) => severity === "note" && danger === undefined).length;
+  if (notes + remarks.length === 0) return [];
+  return [say`in the report: notes on the recording: ${notes}; remarks on reading the log: ${remarks.length}`];
 }
 
 /** Why requirements are undecided, once for all that share a reason; what a finding blocks stands with the finding. */

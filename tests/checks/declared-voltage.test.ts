@@ -23,6 +23,7 @@ describe("declared voltage", () => {
     [400, declared(230), "phase-to-phase-logged", "--connection delta"],
     [400, declared(230), "phase-to-phase-logged", "--declared 398.37"],
     [231, declared(400), "phase-to-neutral-logged", "--declared 230.94"],
+    [243, declared(400), "phase-to-neutral-logged", "--declared 230.94"],
     [0.2312, declared(230), "factor-1/1000", "state the unit"],
     [231_200, declared(230), "factor-1000", "state the unit"],
     [2310, declared(230), "factor-10", "voltageRatio"],

@@ -62,6 +62,23 @@ it("puts a danger first, with the cautions", async () => {
   expect(text).toContain("licensed electrician");
 });
 
+it("counts the notes and remarks that stand in the report, without dangers and what blocks, which it prints", async () => {
+  const { assessment } = await sampleReport();
+  const note = {
+    id: "gaps",
+    severity: "note",
+    sentence: "Some are missing.",
+    evidence: {},
+    quantities: [],
+    phases: [],
+  } as const;
+  const findings = [note, note, { ...note, severity: "blocks" as const }, { ...note, danger: "open-neutral" as const }];
+  const recording = { ...assessment.recording, findings, remarks: ["the file is cut off"] };
+  const text = (r: typeof recording) => flat(terminalText({ ...assessment, recording: r }, ENGLISH));
+  expect(text(recording)).toContain("in the report: notes on the recording: 2; remarks on reading the log: 1");
+  expect(text({ ...recording, findings: [], remarks: [] })).not.toContain("in the report:");
+});
+
 it("lets no control character out of a log's names", async () => {
   const { assessment } = await sampleReport();
   const [first, ...rest] = assessment.notAssessed;

@@ -224,7 +224,7 @@ describe("an exclusion", () => {
 
   it.each([
     ["outside the log", [START - DAY, START] as const, /item 1, from .* lies outside the log, which runs from/],
-    ["the wrong way round", [at(5), at(4)] as const, /item 1, ends .* before it begins/],
+    ["the wrong way round", [at(5), at(4)] as const, /item 1, ends .* before it begins .*; correct its times\.$/],
   ])("is refused where it is %s", (_, [from, to], message) => {
     expect(() => judgeSeries([voltage(week({}))], only95, excluding([from, to]))).toThrow(message);
   });

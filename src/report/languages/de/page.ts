@@ -35,6 +35,8 @@ export const PAGE: Readonly<Record<string, string>> = {
   "of ref.": "vom Bezug",
   cell: "Zelle",
   "see what kept values from being judged, above.": "siehe oben, was die Beurteilung von Werten verhindert hat.",
+  "in the report: notes on the recording: {1}; remarks on reading the log: {2}":
+    "im Bericht: Hinweise zur Aufzeichnung: {1}; Anmerkungen zum Lesen des Logs: {2}",
   "not assessed: {1}: {2}": "nicht bewertet: {1}: {2}",
   "undecided: {1}: {2}": "nicht entschieden: {1}: {2}",
   "{1} of {2}, {3} may": "{1} von {2}, zulässig {3}",

@@ -32,6 +32,8 @@ export const page: Readonly<Record<string, string>> = {
   "of ref.": "de la ref.",
   cell: "celda",
   "see what kept values from being judged, above.": "véase arriba qué impidió evaluar valores.",
+  "in the report: notes on the recording: {1}; remarks on reading the log: {2}":
+    "en el informe: avisos sobre el registro: {1}; observaciones sobre la lectura del archivo: {2}",
   "not assessed: {1}: {2}": "no evaluado: {1}: {2}",
   "undecided: {1}: {2}": "no decidido: {1}: {2}",
   "{1} of {2}, {3} may": "{1} de {2}, admitidos {3}",

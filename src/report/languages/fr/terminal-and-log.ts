@@ -29,6 +29,8 @@ export const terminalAndLog: Readonly<Record<string, string>> = {
   "of ref.": "% de réf.",
   cell: "case",
   "see what kept values from being judged, above.": "voir plus haut ce qui a empêché de juger des valeurs.",
+  "in the report: notes on the recording: {1}; remarks on reading the log: {2}":
+    "dans le rapport : remarques sur l'enregistrement : {1} ; remarques sur la lecture du fichier : {2}",
   "not assessed: {1}: {2}": "non évalué : {1} : {2}",
   "undecided: {1}: {2}": "indéterminé : {1} : {2}",
   "{1} of {2}, {3} may": "{1} sur {2}, admis : {3}",

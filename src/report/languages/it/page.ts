@@ -168,6 +168,8 @@ export const TERMINAL: Readonly<Record<string, string>> = {
   "of ref.": "del rif.",
   cell: "cella",
   "see what kept values from being judged, above.": "si veda sopra che cosa ha impedito la valutazione di valori.",
+  "in the report: notes on the recording: {1}; remarks on reading the log: {2}":
+    "nel rapporto: note sulla registrazione: {1}; osservazioni sulla lettura del file: {2}",
   "not assessed: {1}: {2}": "non valutato: {1}: {2}",
   "undecided: {1}: {2}": "indeterminato: {1}: {2}",
   "{1} of {2}, {3} may": "{1} su {2}, ammessi {3}",
