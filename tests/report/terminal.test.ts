@@ -64,15 +64,16 @@ it("puts a danger first, with the cautions", async () => {
 
 it("counts the notes and remarks that stand in the report, without dangers and what blocks, which it prints", async () => {
   const { assessment } = await sampleReport();
-  const note = {
+  type Found = (typeof assessment.recording.findings)[number];
+  const note: Found = {
     id: "gaps",
     severity: "note",
     sentence: "Some are missing.",
     evidence: {},
     quantities: [],
     phases: [],
-  } as const;
-  const findings = [note, note, { ...note, severity: "blocks" as const }, { ...note, danger: "open-neutral" as const }];
+  };
+  const findings: Found[] = [note, note, { ...note, severity: "blocks" }, { ...note, danger: "open-neutral" }];
   const recording = { ...assessment.recording, findings, remarks: ["the file is cut off"] };
   const text = (r: typeof recording) => flat(terminalText({ ...assessment, recording: r }, ENGLISH));
   expect(text(recording)).toContain("in the report: notes on the recording: 2; remarks on reading the log: 1");
