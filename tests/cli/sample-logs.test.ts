@@ -46,7 +46,7 @@ describe("village-feeder", () => {
   test("the two dips lift one Plt on each phase they touch above 1, and these are flagged", async () => {
     const result = await run(["village-feeder.csv.gz"], "village-feeder");
     const counts = (phase: Row["phase"]) => rowOf(result.weeks[0], "flicker", phase).counts;
-    expect(counts("L1")).toEqual({ withFlagged: { n: 84, outside: 1 }, withoutFlagged: { n: 82, outside: 0 } });
+    expect(counts("L1")).toMatchObject({ withFlagged: { n: 84, outside: 1 }, withoutFlagged: { n: 82, outside: 0 } });
     expect(counts("L3").withFlagged.outside).toBe(0);
   });
 

@@ -108,6 +108,19 @@ export function sampleFiles(): readonly SampleFile[] {
     setup("village-feeder.setup.yaml", {
       site: "Finkelried, feeder 4 (invented)",
       measuringPoint: "end of line, cable cabinet 7",
+      report: {
+        number: "F4-2026-01",
+        customer: "the household behind cabinet 7 (invented)",
+        laboratory: { name: "measuring service of the valley (invented)" },
+        issued: "2026-04-02",
+      },
+      instrument: {
+        class: "A",
+        serialNumber: "0417 (invented)",
+        calibrationDate: "2025-09-10",
+        calibrationDue: "2027-09-10",
+        synchronisation: "by satellite time, lock held throughout",
+      },
       ...STAR_230,
       ...setupOf(VILLAGE_DIALECT),
       complaints: [
