@@ -1,5 +1,7 @@
 import type { Inspection, SeriesSummary } from "../inspect.js";
+import { SECOND } from "../recording/time.js";
 import { printable } from "../report/terminal.js";
+import { lengthOf } from "../report/wording.js";
 import { say } from "../sentence.js";
 import { columnLines, eventLines, observationLines } from "./inspection-lists.js";
 
@@ -45,7 +47,7 @@ function timeLines({ start, end, weeks, timeBase: t }: Inspection): string[] {
 function seriesLines(series: readonly SeriesSummary[]): string[] {
   const groups = new Map<string, SeriesSummary[]>();
   for (const s of series) {
-    const key = `${s.quantity}${s.phase === "system" ? "" : ` ${s.phase}`}, every ${s.intervalS} s, ${s.origin}`;
+    const key = `${s.quantity}${s.phase === "system" ? "" : ` ${s.phase}`}, every ${lengthOf(s.intervalS * SECOND)}, ${s.origin}`;
     groups.set(key, [...(groups.get(key) ?? []), s]);
   }
   return [...groups].map(([key, all]) => {

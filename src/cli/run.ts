@@ -47,7 +47,8 @@ export async function run(args: readonly string[], io: Io, debug: boolean): Prom
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
     ending = { kind: "error", error };
-    io.err(`mainswitness: ${error instanceof Error ? error.message : String(error)}\n`);
+    const sentence = error instanceof Error ? error.message : String(error);
+    io.err(`mainswitness: ${/[.!?]$/.test(sentence) ? sentence : `${sentence}.`}\n`);
     if (debug && error instanceof Error) io.err(`${error.stack}\n`);
     if (exitCode(ending) === 1 && !debug) io.err("This is a fault of the program; MAINSWITNESS_DEBUG=1 shows where.\n");
   }

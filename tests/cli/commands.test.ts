@@ -198,6 +198,13 @@ describe("the program", () => {
     expect(listed.match(/\b[a-z]{2}\b/g)?.filter((word) => word !== "or")).toEqual(LANGUAGES.map(({ id }) => id));
   });
 
+  it("ends every failure with a full stop", async () => {
+    expect((await cli("assess", "@/no-such-log.csv")).err).toMatch(
+      /^mainswitness: .*check the name and the rights\.\n$/,
+    );
+    expect((await cli("judge")).err).toMatch(/[^.]\.\n$/);
+  });
+
   it("names an unknown command, and helps", async () => {
     expect(await cli("judge")).toMatchObject({ code: 2, err: expect.stringContaining('no command "judge"') });
     const { code, out } = await cli("--help");
