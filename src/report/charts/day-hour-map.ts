@@ -112,12 +112,13 @@ function collect(subject: Subject, exceedances: boolean, nominalFrequency: numbe
   const cells = new Map<string, Cell>();
   for (const i of counted) {
     const t = series.starts[i] as number;
-    const parts = localParts(clock, t);
-    const day = byWeekday ? parts.weekday : dateText(parts);
-    const hour = Math.floor(parts.hour / hours) * hours;
-    const key = `${day} ${hour}`;
+    const at = clock.clockAt(t);
+    const hour = Math.floor(at.hour / hours) * hours;
+    const key = `${byWeekday ? at.weekday : `${at.month} ${at.day}`} ${hour}`;
     let cell = cells.get(key);
     if (cell === undefined) {
+      const parts = localParts(clock, t);
+      const day = byWeekday ? parts.weekday : dateText(parts);
       cell = { day, hour, value: exceedances ? 0 : Number.NEGATIVE_INFINITY };
       cells.set(key, cell);
     }
