@@ -193,6 +193,24 @@ describe("guarded acceptance", () => {
   });
 });
 
+describe("worked examples of JCGM 106:2012, 7.3 (numbers from memory)", () => {
+  const n = 40_000;
+  const outsideShare = (mean: number, u: number, limit: { min?: number; max?: number }) => {
+    const noise = random(106, `mean ${mean}`);
+    const values = Array.from({ length: n }, () => mean + u * noise.normal());
+    const counts = runningCounts({ series: intervals("thd-voltage", "L1", values), limit, requirement: THD });
+    return (counts.outside[n] as number) / n;
+  };
+
+  it("a burst strength of 509.7 kPa, u = 8.6 kPa, conforms to at least 490 kPa with Φ(2.29) = 0.989", () => {
+    expect(1 - outsideShare(509.7, 8.6, { min: 490 })).toBeCloseTo(0.989, 2);
+  });
+
+  it("a breakdown voltage of −5.47 V, u = 0.05 V, conforms to at most −5.40 V with Φ(1.40) = 0.919", () => {
+    expect(1 - outsideShare(-5.47, 0.05, { max: -5.4 })).toBeCloseTo(0.919, 2);
+  });
+});
+
 describe("whatever the values", () => {
   const values = fc.array(fc.integer({ min: 700, max: 900 }), { minLength: 60, maxLength: 60 });
   /** A week in which the first `k` values are repeated from a list, the others far inside. */
